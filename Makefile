@@ -1,0 +1,143 @@
+# SPDX-License-Identifier: ISC
+# tamis: GNU make. A new source, test or grammar file needs no edit here.
+# Yours to set: CC, CFLAGS, LDFLAGS, WERROR=-Werror, B (build folder), PREFIX,
+# DESTDIR. Everything that is made goes under $(B).
+
+B ?= build
+PREFIX ?= /usr/local
+CFLAGS ?= -O2 -g
+PKG_CONFIG ?= pkg-config
+VERSION := 0.1.0
+
+LIBRARIES := libpcre2-8 libutf8proc jansson
+OURS := -std=c11 -D_POSIX_C_SOURCE=200809L -Isrc -Wall -Wextra -Wmissing-prototypes \
+	-fvisibility=hidden -pthread $(WERROR)
+LIB_CFLAGS := $(shell $(PKG_CONFIG) --cflags $(LIBRARIES) 2>/dev/null)
+LIB_LIBS := $(shell $(PKG_CONFIG) --libs $(LIBRARIES) 2>/dev/null)
+COMPILE = $(CC) $(OURS) $(LIB_CFLAGS) $(CPPFLAGS) $(CFLAGS)
+LINK = $(CC) -pthread $(CFLAGS) $(LDFLAGS)
+
+sources := $(sort $(wildcard src/*.c src/*/*.c))
+headers := $(sort $(wildcard src/*.h src/*/*.h))
+tests := $(sort $(wildcard tests/*.c tests/*/*.c))
+grammars := $(sort $(wildcard $(foreach e,lex gram tsv,grammars/*.$e grammars/*/*.$e)))
+# Every place a grammar folder or file can be added in.
+grammar_folders := $(sort $(wildcard grammars grammars/*/))
+
+object = $(patsubst %.c,$(B)/obj/%.o,$1)
+lib_objects := $(call object,$(filter-out src/cli/%,$(sources))) $(B)/obj/embedded.o
+cli_objects := $(call object,$(filter src/cli/%,$(sources)))
+unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/*.c))
+
+.PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
+	format bless install clean help libraries FORCE
+.DELETE_ON_ERROR:
+.SECONDARY:
+
+all: $(B)/tamis ## build libtamis.a and the program (the default)
+
+# ---- building ---------------------------------------------------------------
+
+# $(call keep,TEXT) writes TEXT to $@ unless it holds just that already.
+keep = @mkdir -p $(@D); printf '%s\n' '$1' | cmp -s - $@ || printf '%s\n' '$1' > $@
+
+$(B)/flags: FORCE
+	$(call keep,$(COMPILE) $(LDFLAGS))
+$(B)/lib.list: FORCE
+	$(call keep,$(lib_objects))
+$(B)/grammar.list: FORCE
+	$(call keep,$(grammars))
+
+libraries:
+	@$(PKG_CONFIG) --exists --print-errors $(LIBRARIES) || \
+		{ echo "tamis: run 'make setup' for the missing libraries" >&2; exit 1; }
+
+$(B)/obj/%.o: %.c $(B)/flags | libraries
+	@mkdir -p $(@D)
+	$(COMPILE) -MMD -MP -c -o $@ $<
+
+$(B)/embedded.c: tests/embed.sh $(B)/grammar.list $(grammars)
+	sh tests/embed.sh $(grammars) > $@
+$(B)/obj/embedded.o: $(B)/embedded.c $(B)/flags $(grammars)
+	@mkdir -p $(@D)
+	$(COMPILE) -MMD -MP -c -o $@ $<
+
+$(B)/libtamis.a: $(lib_objects) $(B)/lib.list
+	rm -f $@
+	$(AR) rcs $@ $(lib_objects)
+
+$(B)/tamis: $(cli_objects) $(B)/libtamis.a
+	$(LINK) -o $@ $^ $(LIB_LIBS)
+
+$(B)/test/%: $(B)/obj/tests/unit/%.o $(B)/libtamis.a
+	@mkdir -p $(@D)
+	$(LINK) -o $@ $^ $(LIB_LIBS) $$($(PKG_CONFIG) --libs cmocka)
+
+$(B)/score $(B)/bench: $(B)/%: $(B)/obj/tests/%.o $(B)/libtamis.a
+	$(LINK) -o $@ $^ $(LIB_LIBS) -lm
+
+-include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
+
+# ---- running ----------------------------------------------------------------
+
+setup: ## install what is missing to build and test (apt-get)
+	@sh tests/setup.sh test
+
+demo: ## set up, build, and write the recipes of the example episode
+	@sh tests/setup.sh demo
+	@$(MAKE) --no-print-directory all
+	@sh tests/demo.sh $(B)
+
+test: ## set up, build, and run every test
+	@sh tests/setup.sh test
+	@$(MAKE) --no-print-directory check-tests
+
+check-tests: all $(unit_tests)
+	@B=$(B) sh tests/run.sh $(unit_tests)
+
+score: $(B)/score ## compare what is found in corpus/ with the gold beside it
+	$(B)/score --floor tests/score.floor corpus
+
+score-record: $(B)/score ## raise the figures in tests/score.floor to today's
+	$(B)/score --record tests/score.floor corpus
+
+lint: all ## style.md's limits, layers, formatting, mutable globals
+	@sh tests/lint.sh $(B) $(sources) $(headers) $(tests)
+
+sanitize := -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all
+asan: ## every test and the score, under address and undefined sanitizers
+	@$(MAKE) --no-print-directory B=$(B)-asan CFLAGS='$(sanitize)' check-tests score
+
+valgrind: all $(unit_tests) ## every unit test and the corpus, under valgrind
+	@B=$(B) sh tests/valgrind.sh $(unit_tests)
+
+bench: $(B)/bench ## bytes a second through the whole pipeline
+	$(B)/bench corpus
+
+cover: ## lines that the tests reach, by file
+	@$(MAKE) --no-print-directory B=$(B)-cover CFLAGS='-O0 -g --coverage' check-tests
+	@sh tests/cover.sh $(B)-cover
+
+format: ## clang-format every source in place
+	clang-format -i $(sources) $(headers) $(tests)
+
+bless: all $(B)/test/test_cases ## show what changed in the golden files; ask; take it
+	@B=$(B) BLESS=1 $(B)/test/test_cases && sh tests/bless.sh
+
+install: all ## into $(DESTDIR)$(PREFIX)
+	install -d $(addprefix $(DESTDIR)$(PREFIX)/,bin lib/pkgconfig include/tamis/base)
+	install -m 755 $(B)/tamis $(DESTDIR)$(PREFIX)/bin/tamis
+	install -m 644 $(B)/libtamis.a $(DESTDIR)$(PREFIX)/lib/libtamis.a
+	install -m 644 src/tamis.h $(DESTDIR)$(PREFIX)/include/tamis/tamis.h
+	install -m 644 src/base/*.h $(DESTDIR)$(PREFIX)/include/tamis/base
+	printf '%s\n' 'prefix=$(PREFIX)' 'Name: tamis' 'Version: $(VERSION)' \
+		'Description: from a talking cook'\''s script to written recipes' \
+		'Requires.private: $(LIBRARIES)' 'Cflags: -I$${prefix}/include/tamis' \
+		'Libs: -L$${prefix}/lib -ltamis -pthread' \
+		> $(DESTDIR)$(PREFIX)/lib/pkgconfig/tamis.pc
+
+clean: ## remove everything that was built
+	rm -rf $(B) $(B)-asan $(B)-cover $(B)-clang
+
+help: ## this list
+	@awk -F ':.*## ' '/^[a-z-]+:.*## /{printf "  make %-13s %s\n", $$1, $$2}' Makefile

@@ -1,0 +1,20 @@
+#!/bin/sh
+# SPDX-License-Identifier: ISC
+# Runs the JSON Schema check and the unit tests named on the command line,
+# test_cases last; fails when one of them failed. B is the build folder.
+set -u
+
+failed=
+sh tests/conformance/schema.sh "$B" || failed="$failed schema"
+last=
+for t; do
+  case $t in
+    */test_cases) last=$t ;;
+    *) "$t" || failed="$failed $(basename "$t")" ;;
+  esac
+done
+[ -z "$failed" ] || echo "tests: failed:$failed" >&2
+if [ -n "$last" ]; then
+  "$last" || failed="$failed test_cases"
+fi
+[ -z "$failed" ]
