@@ -1,0 +1,43 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * What a subcommand is and what it is asked. One file per subcommand, each
+ * ending in its `const struct command command_NAME`, and one row in
+ * commands.def. Only cli/ includes this.
+ */
+#ifndef TAMIS_COMMAND_H
+#define TAMIS_COMMAND_H
+
+#include "tamis.h"
+
+/* Exit status of the program; the worst of several episodes wins. */
+enum outcome {
+	OUTCOME_CLEAN,    /* nothing at error or warning level */
+	OUTCOME_FINDINGS, /* something */
+	OUTCOME_UNUSABLE, /* wrong usage, or an input that can't be read */
+	OUTCOME_MACHINE   /* the machine failed: memory, a disk that is full */
+};
+
+/* The command line behind the subcommand's name; NULL where not given. */
+struct request {
+	const char *format, *output, *region, *grammar;
+	char *const *operand;
+	size_t operands;
+};
+
+struct command {
+	const char *name;
+	const char *help;    /* one line */
+	const char *usage;   /* its operands and what it does, for its --help */
+	const char *options; /* the names it takes: "format output" */
+	enum outcome (*run)(const struct request *r);
+};
+
+/* In table order; NULL past the last. */
+const struct command *command_at(size_t index);
+
+/* Prints "tamis: " and the message on standard error. */
+__attribute__((format(printf, 1, 2))) void complain(const char *fmt, ...);
+/* The same for an error with its place: "file:line:column: text". */
+void complain_of(const struct err *e);
+
+#endif

@@ -1,0 +1,38 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * From the episodes named on the command line to one text for each, drafted
+ * by a worker thread per core and handed on in the order they were named.
+ * Only cli/ includes this.
+ */
+#ifndef TAMIS_EPISODES_H
+#define TAMIS_EPISODES_H
+
+#include "cli/command.h"
+#include "cli/look.h"
+
+struct episode {
+	const char *path; /* as given; "-" is standard input */
+	struct str name;  /* without folders */
+	struct arena arena;
+	struct buf out; /* what render() made of it */
+	enum outcome outcome;
+	struct err err;
+};
+
+struct run {
+	struct look look;
+	const struct writer *writer; /* NULL where the command needs none */
+	/* Fills e->out and returns the episode's outcome; called by workers. */
+	enum outcome (*render)(
+	    struct episode *e, const struct draft *d, const struct run *run);
+	/* Takes e->out away, in order, after `before` others; NULL: to standard
+	 * output. Not called for what can't be read. */
+	enum outcome (*take)(const struct episode *e, const struct run *run, size_t before);
+	const struct request *request;
+	const struct grammar *grammar; /* set by episodes_run() */
+};
+
+/* The worst outcome of all. Complains of what can't be read. */
+enum outcome episodes_run(struct run *run);
+
+#endif

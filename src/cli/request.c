@@ -1,0 +1,140 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * A command line behind the subcommand's name, with getopt_long:
+ *   --format json --output soup.json soup.vtt
+ */
+#include "cli/request.h"
+
+#include "cli/nearest.h"
+
+#include <getopt.h>
+#include <stddef.h>
+#include <stdio.h>
+
+struct choice {
+	const char *name, *value;
+	char letter;
+	size_t field; /* of struct request */
+	const char *help;
+};
+
+/* clang-format off */
+static const struct choice choices[] = {
+	{"format", "FORMAT", 'f', offsetof(struct request, format),
+	    "what to write; markdown unless said"},
+	{"output", "FILE", 'o', offsetof(struct request, output),
+	    "a file, or a folder that gets one file per episode; - is\n"
+	    "                         standard output, and the default"},
+	{"region", "REGION", 'r', offsetof(struct request, region),
+	    "whose cups and pints: us, uk, ca, au, in; else told from the script"},
+	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
+	    "a grammar in place of the one built in"},
+};
+/* clang-format on */
+enum { CHOICES = sizeof choices / sizeof *choices };
+
+static bool
+takes(const struct command *c, const char *name)
+{
+	struct str rest = str_of(c->options);
+
+	while (rest.p)
+		if (str_is_z(str_next(&rest, ' '), name))
+			return true;
+	return false;
+}
+
+/* What getopt_long is told: the choices of c, and help. */
+struct table {
+	struct option option[CHOICES + 2];
+	char letters[2 * CHOICES + 4];
+};
+
+static void
+table_fill(struct table *t, const struct command *c)
+{
+	size_t n = 0, l = 0;
+
+	*t = (struct table){0};
+	t->letters[l++] = ':'; /* tell a missing value from an unknown option */
+	for (size_t i = 0; i < CHOICES; i++) {
+		if (!takes(c, choices[i].name))
+			continue;
+		t->option[n++] = (struct option){
+		    choices[i].name, required_argument, NULL, choices[i].letter};
+		t->letters[l++] = choices[i].letter;
+		t->letters[l++] = ':';
+	}
+	t->option[n] = (struct option){"help", no_argument, NULL, 'h'};
+	t->letters[l] = 'h';
+}
+
+static void
+complain_of_option(const struct command *c, const struct table *t, const char *typed)
+{
+	struct str word = str_of(typed);
+	struct nearest near;
+	char name[64];
+
+	word = str_cut(word, str_starts(word, STR("--")) ? 2 : 1, str_find_char(word, '='));
+	snprintf(name, sizeof name, "%.*s", (int)word.n, word.p);
+	near = nearest_to(name);
+	for (const struct option *o = t->option; o->name; o++)
+		nearest_offer(&near, o->name);
+	if (near.best && word.n > 1)
+		complain("%s: no option %s; did you mean --%s?", c->name, typed, near.best);
+	else
+		complain("%s: no option %s; see tamis %s --help", c->name, typed, c->name);
+}
+
+static void
+request_set(struct request *r, int letter, const char *value)
+{
+	for (size_t i = 0; i < CHOICES; i++)
+		if (choices[i].letter == letter)
+			memcpy((char *)r + choices[i].field, &value, sizeof value);
+}
+
+enum asked
+request_read(struct request *r, const struct command *c, int argc, char **argv)
+{
+	struct table t;
+	int letter;
+
+	table_fill(&t, c);
+	*r = (struct request){0};
+	opterr = 0;
+	optind = 1;
+	while ((letter = getopt_long(argc, argv, t.letters, t.option, NULL)) != -1) {
+		if (letter == 'h')
+			return ASKED_HELP;
+		if (letter == ':') {
+			complain("%s: %s needs a value", c->name, argv[optind - 1]);
+			return ASKED_WRONG;
+		}
+		if (letter == '?') {
+			complain_of_option(c, &t, argv[optind - 1]);
+			return ASKED_WRONG;
+		}
+		request_set(r, letter, optarg);
+	}
+	r->operand = argv + optind;
+	r->operands = (size_t)(argc - optind);
+	return ASKED_RUN;
+}
+
+void
+request_help(const struct command *c)
+{
+	printf("%s\n", c->usage);
+	for (size_t i = 0; i < CHOICES; i++)
+		if (takes(c, choices[i].name))
+			printf("  -%c, --%-7s %-8s %s\n", choices[i].letter,
+			    choices[i].name, choices[i].value, choices[i].help);
+	printf("  -h, --help             this text\n");
+	if (!takes(c, "format"))
+		return;
+	printf("\nFormats:\n");
+	for (size_t i = 0; tamis_writer(i); i++)
+		printf("  %-10s %s\n", tamis_writer(i)->name, tamis_writer(i)->help);
+}

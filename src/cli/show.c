@@ -1,0 +1,179 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * tamis show: the script with what was recognised marked in it, by colour on
+ * a terminal, else as [forty grams|measure] of [butter|ingredient].
+ */
+#include "base/fold.h"
+#include "base/print.h"
+#include "cli/episodes.h"
+
+#include <stdio.h>
+
+/* What each source byte was taken for. */
+struct marks {
+	unsigned char *of; /* enum paint; parallel to script.source */
+	size_t n;
+};
+
+static const char *
+mark_name(unsigned paint)
+{
+	static const char *const name[PAINTS] = {
+	    [PAINT_DISH] = "dish",
+	    [PAINT_STEP] = "step",
+	    [PAINT_EQUIPMENT] = "equipment",
+	    [PAINT_INGREDIENT] = "ingredient",
+	    [PAINT_DONENESS] = "doneness",
+	    [PAINT_MEASURE] = "measure",
+	};
+
+	return name[paint];
+}
+
+/* What is painted later lies on top. */
+static void
+mark(struct marks *m, const struct place *p, enum paint paint)
+{
+	for (size_t i = p->span.beg; i < p->span.end && i < m->n; i++)
+		m->of[i] = (unsigned char)paint;
+}
+
+static void
+mark_steps(struct marks *m, const struct dish *dish)
+{
+	for (size_t p = 0; p < dish->parts; p++)
+		for (size_t i = 0; i < dish->part[p].steps; i++)
+			mark(m, &dish->part[p].step[i].place, PAINT_STEP);
+}
+
+static void
+mark_part(struct marks *m, const struct part *part)
+{
+	for (size_t i = 0; i < part->ingredients; i++) {
+		const struct ingredient *food = &part->ingredient[i];
+
+		mark(m, &food->place, PAINT_INGREDIENT);
+		for (size_t u = 0; u < food->uses; u++)
+			mark(m, &food->use[u], PAINT_INGREDIENT);
+	}
+	for (size_t i = 0; i < part->steps; i++)
+		mark(m, &part->step[i].doneness.place, PAINT_DONENESS);
+	if (part->name.n)
+		mark(m, &part->place, PAINT_DISH);
+}
+
+static void
+mark_dish(struct marks *m, const struct dish *dish)
+{
+	for (size_t i = 0; i < dish->equipments; i++)
+		mark(m, &dish->equipment[i].place, PAINT_EQUIPMENT);
+	for (size_t p = 0; p < dish->parts; p++)
+		mark_part(m, &dish->part[p]);
+	mark(m, &dish->place, PAINT_DISH);
+}
+
+static void
+mark_draft(struct marks *m, const struct draft *d)
+{
+	for (size_t i = 0; i < d->dishes; i++)
+		mark_steps(m, &d->dish[i]);
+	for (size_t i = 0; i < d->dishes; i++)
+		mark_dish(m, &d->dish[i]);
+	for (size_t i = 0; i < d->measures; i++)
+		mark(m, &d->measure[i].place, PAINT_MEASURE);
+}
+
+static void
+put_switch(struct buf *b, const struct look *look, unsigned from, unsigned to)
+{
+	if (from == to)
+		return;
+	if (from && !look->colour)
+		buf_fmt(b, "|%s]", mark_name(from));
+	if (from)
+		look_paint(b, look, PAINT_NONE);
+	if (to && !look->colour)
+		buf_put_char(b, '[');
+	if (to)
+		look_paint(b, look, to);
+}
+
+/* The words of one cue; *piece is the first that may reach into it. */
+static void
+put_words(struct buf *b, const struct script *s, struct span text, const struct marks *m,
+    const struct look *look, size_t *piece)
+{
+	unsigned now = PAINT_NONE, next;
+
+	for (size_t at = text.beg; at < text.end;) {
+		const struct piece *p;
+		size_t source;
+
+		while (*piece + 1 < s->pieces && s->piece[*piece + 1].text <= at)
+			++*piece;
+		p = &s->piece[*piece];
+		source = p->source + (p->text_n == p->source_n ? at - p->text : 0);
+		next = source < m->n ? m->of[source] : PAINT_NONE;
+		put_switch(b, look, now, next);
+		now = next;
+		at += look_put_char(b, str_cut(s->text, at, text.end));
+	}
+	put_switch(b, look, now, PAINT_NONE);
+}
+
+static void
+put_clock(struct buf *b, int64_t ms)
+{
+	struct buf clock = buf_in(b->arena);
+
+	print_clock(&clock, ms);
+	buf_fmt(b, "%7.*s  ", (int)clock.n, clock.n ? clock.v : "");
+}
+
+static void
+put_legend(struct buf *b, const struct look *look)
+{
+	for (unsigned paint = PAINT_DISH; look->colour && paint < PAINTS; paint++) {
+		look_paint(b, look, paint);
+		buf_put_z(b, mark_name(paint));
+		look_paint(b, look, PAINT_NONE);
+		buf_put_char(b, paint + 1 < PAINTS ? ' ' : '\n');
+	}
+}
+
+static enum outcome
+render(struct episode *e, const struct draft *d, const struct run *run)
+{
+	const struct script *s = d->script;
+	struct marks m = {arena_alloc(&e->arena, s->source.n + 1, 1), s->source.n};
+	size_t piece = 0;
+
+	mark_draft(&m, d);
+	put_legend(&e->out, &run->look);
+	for (size_t i = 0; i < s->cues; i++) {
+		put_clock(&e->out, s->cue[i].beg_ms);
+		put_words(&e->out, s, s->cue[i].text, &m, &run->look, &piece);
+		buf_put_char(&e->out, '\n');
+	}
+	return OUTCOME_CLEAN;
+}
+
+static enum outcome
+run_show(const struct request *r)
+{
+	struct run run = {.look = look_stdout(), .render = render, .request = r};
+
+	return episodes_run(&run);
+}
+
+const struct command command_show = {
+    .name = "show",
+    .help = "print a script with what was recognised marked in it",
+    .usage =
+	"tamis show [OPTION...] EPISODE...\n\n"
+	"For the person who wonders why a word was taken or missed: each line with its\n"
+	"time, and the words that became a measure, an ingredient, a step and so on in\n"
+	"colour, or in brackets where there is no terminal. - reads standard input.\n",
+    .options = "region grammar",
+    .run = run_show,
+};

@@ -1,0 +1,105 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * tamis write: the recipes of each episode, in one of the output formats.
+ */
+#include "cli/episodes.h"
+#include "cli/nearest.h"
+
+#include <errno.h>
+#include <stdio.h>
+#include <sys/stat.h>
+
+static enum outcome
+render(struct episode *e, const struct draft *d, const struct run *run)
+{
+	run->writer->write(d, run->grammar, &e->out);
+	return OUTCOME_CLEAN;
+}
+
+static enum outcome
+store(const char *path, const char *mode, struct str text)
+{
+	FILE *f = fopen(path, mode);
+	bool ok;
+
+	if (!f) {
+		complain("%s: can't be opened: %s", path, strerror(errno));
+		return OUTCOME_MACHINE;
+	}
+	ok = fwrite(text.p, 1, text.n, f) == text.n;
+	if (fclose(f) == 0 && ok)
+		return OUTCOME_CLEAN;
+	complain("%s: can't be written: %s", path, strerror(errno));
+	return OUTCOME_MACHINE;
+}
+
+/* "soup.vtt" becomes FOLDER/soup.md. */
+static enum outcome
+store_in_folder(const struct episode *e, const struct run *run, size_t before)
+{
+	struct str stem = e->name;
+	struct arena a;
+	struct str path;
+	enum outcome outcome;
+
+	(void)before;
+	while (stem.n > 0 && stem.p[stem.n - 1] != '.')
+		stem.n--;
+	stem.n = stem.n > 1 ? stem.n - 1 : e->name.n;
+	arena_init(&a);
+	path = arena_fmt(&a, "%s/%.*s.%s", run->request->output, (int)stem.n, stem.p,
+	    run->writer->extension);
+	outcome = store(path.p, "wb", buf_str(&e->out));
+	arena_release(&a);
+	return outcome;
+}
+
+static enum outcome
+store_after_others(const struct episode *e, const struct run *run, size_t before)
+{
+	return store(run->request->output, before ? "ab" : "wb", buf_str(&e->out));
+}
+
+static const struct writer *
+writer_asked(const char *name)
+{
+	const struct writer *w = tamis_writer_find(name);
+	struct nearest near = nearest_to(name);
+
+	if (w)
+		return w;
+	for (size_t i = 0; tamis_writer(i); i++)
+		nearest_offer(&near, tamis_writer(i)->name);
+	if (near.best)
+		complain("no format %s; did you mean %s?", name, near.best);
+	else
+		complain("no format %s; tamis write --help lists them", name);
+	return NULL;
+}
+
+static enum outcome
+run_write(const struct request *r)
+{
+	struct run run = {.render = render, .request = r};
+	struct stat st;
+
+	run.writer = r->format ? writer_asked(r->format) : tamis_writer(0);
+	if (!run.writer)
+		return OUTCOME_UNUSABLE;
+	if (r->output && stat(r->output, &st) == 0 && S_ISDIR(st.st_mode))
+		run.take = store_in_folder;
+	else if (r->output && strcmp(r->output, "-") != 0)
+		run.take = store_after_others;
+	return episodes_run(&run);
+}
+
+const struct command command_write = {
+    .name = "write",
+    .help = "write the recipes of a script",
+    .usage =
+	"tamis write [OPTION...] EPISODE...\n\n"
+	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
+	"per dish. The kind of script is told by its content. - reads standard input.\n",
+    .options = "format output region grammar",
+    .run = run_write,
+};

@@ -1,0 +1,68 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The pipeline from end to end: the public calls that run one stage after the
+ * other. The catalogues (writers, findings) are served by their own folders.
+ */
+#include "tamis.h"
+
+#include "assemble/assemble.h"
+#include "check/check.h"
+#include "grammar/grammar.h"
+#include "read/read.h"
+
+enum { MAX_SOURCE = 16 << 20 };
+
+struct grammar *
+tamis_grammar_open(const char *dir, const char *language, struct err *e)
+{
+	return grammar_open(dir, language, e);
+}
+
+void
+tamis_grammar_close(struct grammar *g)
+{
+	grammar_close(g);
+}
+
+/* The arena moves into its own first block: freeing it frees the draft. */
+static struct arena *
+settle(struct arena *a)
+{
+	struct arena *home = arena_new(a, struct arena);
+
+	*home = *a;
+	return home;
+}
+
+struct draft *
+tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str source,
+    const char *name, struct err *e)
+{
+	struct arena first, *a;
+	struct script *s;
+	struct draft *d;
+
+	arena_init(&first);
+	a = settle(&first);
+	s = script_read(a, source, name, o->max_source ? o->max_source : MAX_SOURCE, e);
+	if (!s) {
+		first = *a;
+		arena_release(&first);
+		return NULL;
+	}
+	d = assemble_draft(a, g, s, o);
+	d->arena = a;
+	check_draft(d, g);
+	return d;
+}
+
+void
+tamis_draft_free(struct draft *d)
+{
+	struct arena a;
+
+	if (!d)
+		return;
+	a = *d->arena;
+	arena_release(&a);
+}
