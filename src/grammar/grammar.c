@@ -130,7 +130,40 @@ load_tables(struct grammar *g, const struct files *f, struct err *e)
 			return false;
 		vec_push(&g->arena, &g->table, t);
 	}
-	return true;
+	return units_load(&g->units, grammar_table(g, "units"), &g->arena, e);
+}
+
+/* True where the lexeme has the flag, or the word as value of kind or group. */
+static bool
+is_marked(const struct lexeme *l, struct str mark)
+{
+	for (size_t i = 0; i < l->attributes; i++)
+		if (str_is(l->attribute[i].key, mark) ||
+		    (str_is(l->attribute[i].value, mark) &&
+			(str_is_z(l->attribute[i].key, "kind") ||
+			    str_is_z(l->attribute[i].key, "group"))))
+			return true;
+	return false;
+}
+
+/* A class CLASS.mark that a rule speaks of: the forms of CLASS whose lexeme has
+ * the flag `mark`, or kind=mark, or group=mark. */
+static void
+derive_class(struct lexicon *x, unsigned id)
+{
+	struct str name = x->class_name.v[id];
+	size_t dot = str_find_char(name, '.');
+	struct str mark = str_cut(name, dot + 1, name.n);
+	unsigned base = lexicon_class_find(x, str_cut(name, 0, dot));
+
+	for (size_t i = 0; dot < name.n && base < CLASSES_MAX && i < x->entry.n; i++) {
+		struct entry *e = x->entry.v[i];
+
+		for (size_t j = 0; j < e->reading.n; j++)
+			if (classset_has(&e->reading.v[j].classes, base) &&
+			    is_marked(e->reading.v[j].lexeme, mark))
+				classset_add(&e->classes, id);
+	}
 }
 
 /* Every entry that is a word has the class WORD; two stand for the unlisted. */
@@ -142,6 +175,8 @@ mark_words(struct grammar *g)
 	unsigned unlisted = lexicon_class(&g->lexicon, STR("UNLISTED"));
 	struct entry *e;
 
+	for (unsigned i = 0; i < g->lexicon.class_name.n; i++)
+		derive_class(&g->lexicon, i);
 	for (size_t i = 0; i < g->lexicon.entry.n; i++) {
 		e = g->lexicon.entry.v[i];
 		if (is_lower(e->form.p[0]) || (unsigned char)e->form.p[0] >= 0x80)

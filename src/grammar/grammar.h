@@ -8,6 +8,7 @@
 
 #include "grammar/pass.h"
 #include "grammar/table.h"
+#include "grammar/units.h"
 #include "tamis.h"
 
 enum { PASSES_MAX = 16 };
@@ -20,6 +21,7 @@ struct grammar {
 	struct pass pass[PASSES_MAX];
 	size_t passes;
 	VEC(struct table) table;
+	struct units units;
 	const struct entry *unknown; /* stands for a word that no list has */
 	const struct entry *digits;  /* stands for a number in digits */
 };

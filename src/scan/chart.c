@@ -1,0 +1,183 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Builds the chart, pass by pass, and answers questions about its nodes.
+ */
+#include "scan/chart.h"
+
+#include "scan/value.h"
+
+static uint8_t
+tag_of(const struct chart *c, const struct pass *p, const struct node *n)
+{
+	if (n->made == RAW)
+		return p->tag_of_entry[c->tokens.token.v[n->beg].entry->id];
+	return p->tag_of_class[c->made.v[n->made].rule->output];
+}
+
+static uint8_t *
+make_tags(const struct chart *c, const struct pass *p, const struct level *l)
+{
+	uint8_t *tag = arena_array(c->arena, l->node.n + 1, uint8_t);
+
+	for (size_t i = 0; i < l->node.n; i++)
+		tag[i] = tag_of(c, p, &l->node.v[i]);
+	return tag;
+}
+
+static void
+copy_nodes(struct chart *c, struct level *to, const struct level *from, struct span s)
+{
+	for (size_t i = s.beg; i < s.end; i++)
+		vec_push(c->arena, &to->node, from->node.v[i]);
+}
+
+static void
+reduce(struct chart *c, struct level *to, const struct level *from,
+    const struct rule_match *m, uint32_t level)
+{
+	struct made made = {m->rule, level, m->span, m->field, m->fields, 0};
+	struct node n = {from->node.v[m->span.beg].beg, from->node.v[m->span.end - 1].end,
+	    (int32_t)c->made.n};
+
+	vec_push(c->arena, &c->made, made);
+	vec_push(c->arena, &to->node, n);
+	if (!value_holds(c, &to->node.v[to->node.n - 1])) {
+		c->made.n--;
+		to->node.n--;
+		copy_nodes(c, to, from, (struct span){m->span.beg, m->span.beg + 1});
+	}
+}
+
+static void
+run_pass(struct chart *c, const struct pass *p, struct matcher *m)
+{
+	uint32_t level = (uint32_t)c->levels - 1;
+	const struct level *from = &c->level[level];
+	struct level *to = &c->level[c->levels];
+	struct subject s = {make_tags(c, p, from), from->node.n, 0};
+	struct rule_match match;
+
+	while (s.from < s.n && pass_match(p, m, s, c->arena, &match)) {
+		struct node *last;
+
+		copy_nodes(c, to, from, (struct span){(uint32_t)s.from, match.span.beg});
+		if (match.rule->skips) {
+			copy_nodes(c, to, from, match.span);
+			s.from = match.span.end;
+			continue;
+		}
+		reduce(c, to, from, &match, level);
+		last = &to->node.v[to->node.n - 1];
+		s.from = last->made == (int32_t)c->made.n - 1 &&
+				 last->beg == from->node.v[match.span.beg].beg &&
+				 last->end == from->node.v[match.span.end - 1].end
+			     ? match.span.end
+			     : match.span.beg + 1;
+	}
+	copy_nodes(c, to, from, (struct span){(uint32_t)s.from, (uint32_t)s.n});
+	c->levels++;
+}
+
+void
+chart_make(
+    struct chart *c, const struct grammar *g, const struct script *s, struct arena *a)
+{
+	struct matcher *m = matcher_new();
+
+	*c = (struct chart){.g = g, .script = s, .arena = a, .levels = 1};
+	tokens_lex(&c->tokens, g, s, a);
+	for (uint32_t i = 0; i < c->tokens.token.n; i++)
+		vec_push(a, &c->level[0].node, (struct node){i, i + 1, RAW});
+	for (size_t i = 0; i < g->passes; i++)
+		run_pass(c, &g->pass[i], m);
+	matcher_free(m);
+}
+
+const struct level *
+chart_top(const struct chart *c)
+{
+	return &c->level[c->levels - 1];
+}
+
+const struct level *
+chart_level(const struct chart *c, const char *pass)
+{
+	for (size_t i = 0; i < c->g->passes; i++)
+		if (str_is_z(c->g->pass[i].name, pass))
+			return &c->level[i + 1];
+	return NULL;
+}
+
+bool
+node_is(const struct chart *c, const struct node *n, const char *class_name)
+{
+	const struct made *m = n->made == RAW ? NULL : &c->made.v[n->made];
+
+	return m && str_is_z(c->g->lexicon.class_name.v[m->rule->output], class_name);
+}
+
+bool
+node_has(const struct chart *c, const struct node *n, const char *class_name)
+{
+	unsigned id;
+
+	if (n->made != RAW)
+		return node_is(c, n, class_name);
+	id = grammar_class(c->g, class_name);
+	return id < CLASSES_MAX &&
+	       classset_has(&c->tokens.token.v[n->beg].entry->classes, id);
+}
+
+struct str
+node_attribute(const struct chart *c, const struct node *n, const char *key)
+{
+	const struct rule *r = n->made == RAW ? NULL : c->made.v[n->made].rule;
+
+	for (size_t i = 0; r && i < r->attributes; i++)
+		if (str_is_z(r->attribute[i].key, key))
+			return r->attribute[i].value;
+	return (struct str){NULL, 0};
+}
+
+bool
+node_field(
+    const struct chart *c, const struct node *n, const char *field, struct field_nodes *out)
+{
+	const struct made *m = n->made == RAW ? NULL : &c->made.v[n->made];
+
+	*out = (struct field_nodes){NULL, 0};
+	for (size_t i = 0; m && i < m->fields; i++)
+		if (str_is_z(c->g->book.field.v[m->field[i].field], field)) {
+			out->v = &c->level[m->level].node.v[m->field[i].span.beg];
+			out->n = m->field[i].span.end - m->field[i].span.beg;
+			return out->n > 0;
+		}
+	return false;
+}
+
+const struct token *
+node_token(const struct chart *c, const struct node *n)
+{
+	return &c->tokens.token.v[n->beg];
+}
+
+struct span
+node_text(const struct chart *c, const struct node *n)
+{
+	return (struct span){
+	    c->tokens.token.v[n->beg].text.beg, c->tokens.token.v[n->end - 1].text.end};
+}
+
+const struct reading *
+node_reading(const struct chart *c, const struct node *n, const char *class_name)
+{
+	unsigned id = grammar_class(c->g, class_name);
+
+	for (uint32_t i = n->beg; i < n->end; i++) {
+		const struct reading *r = entry_reading(c->tokens.token.v[i].entry, id);
+
+		if (r)
+			return r;
+	}
+	return NULL;
+}

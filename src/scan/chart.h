@@ -1,0 +1,75 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The chart: a script's tokens, and above them one level of nodes per pass of
+ * the grammar. Where a rule matched, the level above has one node in place of
+ * the nodes that it matched. The top level is what `assemble` reads.
+ */
+#ifndef TAMIS_CHART_H
+#define TAMIS_CHART_H
+
+#include "scan/token.h"
+
+enum { RAW = -1 };
+
+/* One token (made RAW), or what a rule made of a run of nodes below. */
+struct node {
+	uint32_t beg, end; /* tokens */
+	int32_t made;      /* index into chart.made, or RAW */
+};
+
+struct level {
+	VEC(struct node) node;
+};
+
+/* A rule that matched: its fields are ranges of nodes at `level`. */
+struct made {
+	const struct rule *rule;
+	uint32_t level;
+	struct span nodes; /* at `level` */
+	struct field_span *field;
+	size_t fields;
+	uint8_t slot; /* of the node class, see marks */
+};
+
+struct chart {
+	const struct grammar *g;
+	const struct script *script;
+	struct arena *arena;
+	struct tokens tokens;
+	struct level level[PASSES_MAX + 1]; /* 0: the tokens */
+	size_t levels;
+	VEC(struct made) made;
+};
+
+/* Runs all passes. Everything is allocated in the arena. */
+void chart_make(
+    struct chart *c, const struct grammar *g, const struct script *s, struct arena *a);
+
+/* The level that all passes are done on. */
+const struct level *chart_top(const struct chart *c);
+/* The level that a pass made; NULL when there is no such pass. */
+const struct level *chart_level(const struct chart *c, const char *pass);
+
+/* True where the node was made with this output class. */
+bool node_is(const struct chart *c, const struct node *n, const char *class_name);
+/* True where the node is a single token that has the class (RAW), or was made
+ * with it. */
+bool node_has(const struct chart *c, const struct node *n, const char *class_name);
+/* The rule's attribute; "" (p NULL) without. */
+struct str node_attribute(const struct chart *c, const struct node *n, const char *key);
+/* The first range of the field, in nodes of *level; false when it took no part. */
+struct field_nodes {
+	const struct node *v;
+	size_t n;
+};
+bool node_field(const struct chart *c, const struct node *n, const char *field,
+    struct field_nodes *out);
+/* The single token of a raw node. */
+const struct token *node_token(const struct chart *c, const struct node *n);
+/* Bytes of script.text from the first token to the last. */
+struct span node_text(const struct chart *c, const struct node *n);
+/* The first reading in the class among the node's tokens; NULL without. */
+const struct reading *node_reading(
+    const struct chart *c, const struct node *n, const char *class_name);
+
+#endif

@@ -1,0 +1,31 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * What number nodes of the chart are worth: exact values and ranges.
+ */
+#ifndef TAMIS_VALUE_H
+#define TAMIS_VALUE_H
+
+#include "scan/chart.h"
+
+/* A value or a range; reversed where it was said high to low. */
+struct quantity {
+	struct ratio min, max;
+	bool reversed;
+};
+
+/* The value of a node that a number rule made, of digits, or of number words.
+ * False where it has none. The fields that number rules may have:
+ *   whole part  added up: "two [and] a half"
+ *   num den     a fraction: "three" "quarters"; num alone is 1
+ *   times       a factor: "half a" "dozen"
+ *   hundreds rest  "three" "fifty"
+ *   min max     a range */
+bool value_number(const struct chart *c, const struct node *n, struct quantity *out);
+/* The same for a run of nodes, such as a field's. */
+bool value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out);
+
+/* False where a rule's attribute check= speaks against the node it made:
+ * check=rising wants the range of min and max to rise, by no more than 2.5. */
+bool value_holds(const struct chart *c, const struct node *n);
+
+#endif
