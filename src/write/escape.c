@@ -1,0 +1,91 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Escaping for every output format.
+ */
+#include "write/escape.h"
+
+#include "base/fold.h"
+
+#define REPLACEMENT "\xef\xbf\xbd"
+
+void
+escape_utf8(struct buf *b, struct str s)
+{
+	size_t n;
+
+	for (size_t i = 0; i < s.n; i += n) {
+		struct str rest = str_cut(s, i, s.n);
+
+		if (fold_decode(rest, &n) < 0)
+			buf_put_z(b, REPLACEMENT);
+		else
+			buf_put(b, str_cut(rest, 0, n));
+	}
+}
+
+/* Whether c marks something up wherever it stands in a line: emphasis, code,
+ * links, tags, entities, strike-through, formulas. */
+static bool
+marks_anywhere(char c)
+{
+	return c && strchr("\\`*_[]<>&~$#|", c);
+}
+
+/* Index of the character that would make a line a list item or a rule when
+ * it starts with s: "- x", "+ x", "12. x", "3) x", "---"; s.n for none. */
+static size_t
+line_mark(struct str s)
+{
+	size_t i = 0;
+
+	if (s.n && (s.p[0] == '-' || s.p[0] == '+' || s.p[0] == '='))
+		return 0;
+	while (i < s.n && is_digit(s.p[i]))
+		i++;
+	if (i == 0 || i == s.n || (s.p[i] != '.' && s.p[i] != ')'))
+		return s.n;
+	return i + 1 == s.n || (unsigned char)s.p[i + 1] <= ' ' ? i : s.n;
+}
+
+/* "salt & pepper" needs no backslash; "&lt;" and "&#60;" do. */
+static bool
+is_plain_ampersand(struct str s, size_t at)
+{
+	return s.p[at] == '&' &&
+	       (at + 1 == s.n || (!is_alpha(s.p[at + 1]) && s.p[at + 1] != '#'));
+}
+
+/* Valid UTF-8 in one line: runs of blanks and controls become one space. */
+static struct str
+one_line(struct arena *a, struct str s)
+{
+	struct buf line = buf_in(a), clean = buf_in(a);
+	bool gap = false;
+
+	for (size_t i = 0; i < s.n; i++) {
+		bool blank = (unsigned char)s.p[i] <= ' ' || s.p[i] == 0x7f;
+
+		if (!blank && gap && line.n)
+			buf_put_char(&line, ' ');
+		if (!blank)
+			buf_put_char(&line, s.p[i]);
+		gap = blank;
+	}
+	escape_utf8(&clean, buf_str(&line));
+	return buf_str(&clean);
+}
+
+void
+escape_markdown(struct buf *b, struct str s)
+{
+	struct str line = one_line(b->arena, s);
+	size_t mark = line_mark(line);
+
+	for (size_t i = 0; i < line.n; i++) {
+		bool marks = marks_anywhere(line.p[i]) && !is_plain_ampersand(line, i);
+
+		if (marks || i == mark)
+			buf_put_char(b, '\\');
+		buf_put_char(b, line.p[i]);
+	}
+}

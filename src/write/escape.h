@@ -1,0 +1,17 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Escaping for every output format, so that no word of a script acts as
+ * markup. Writers pass all text of a script through here.
+ */
+#ifndef TAMIS_ESCAPE_H
+#define TAMIS_ESCAPE_H
+
+#include "base/buf.h"
+
+/* A copy in valid UTF-8: each byte that begins no character becomes U+FFFD. */
+void escape_utf8(struct buf *b, struct str s);
+/* One line of Markdown that reads as s: blanks and control characters become
+ * single spaces, characters that mark something up get a backslash. */
+void escape_markdown(struct buf *b, struct str s);
+
+#endif

@@ -1,0 +1,167 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Markdown for people, the default: one document per dish with its title,
+ * ingredients, method and notes, rules between dishes. CommonMark.
+ */
+#include "write/writers.h"
+
+#include "base/print.h"
+#include "write/escape.h"
+#include "write/method.h"
+#include "write/notes.h"
+#include "write/text.h"
+
+#define MIDDLE_DOT " \xc2\xb7 "
+
+/* Puts one escaped line after a mark: "- ", "# ". */
+static void
+put_line(struct buf *out, const char *mark, struct str text)
+{
+	buf_put_z(out, mark);
+	escape_markdown(out, text);
+	buf_put_char(out, '\n');
+}
+
+/* "Serves 4 · 50 minutes, 40 of them unattended · from 0:21" */
+static void
+put_summary(struct buf *out, const struct dish *d)
+{
+	struct buf fact[3] = {buf_in(out->arena), buf_in(out->arena), buf_in(out->arena)};
+	struct buf line = buf_in(out->arena);
+
+	text_yield(&fact[0], d);
+	text_time(&fact[1], d);
+	if (d->beg_ms >= 0) {
+		buf_put_z(&fact[2], "from ");
+		print_clock(&fact[2], d->beg_ms);
+	}
+	for (size_t i = 0; i < 3; i++) {
+		if (line.n && fact[i].n)
+			buf_put_z(&line, MIDDLE_DOT);
+		buf_put(&line, buf_str(&fact[i]));
+	}
+	if (line.n)
+		put_line(out, "\n", buf_str(&line));
+}
+
+static void
+put_ingredient(struct buf *out, const struct ingredient *in)
+{
+	struct buf line = buf_in(out->arena);
+
+	text_ingredient(&line, in);
+	put_line(out, "- ", buf_str(&line));
+}
+
+static void
+put_part(struct buf *out, const struct part *p)
+{
+	struct buf heading = buf_in(out->arena);
+
+	if (p->ingredients == 0)
+		return;
+	if (p->name.n) {
+		buf_put_z(&heading, "For the ");
+		buf_put(&heading, p->name);
+		put_line(out, "\n### ", buf_str(&heading));
+	}
+	buf_put_char(out, '\n');
+	for (size_t i = 0; i < p->ingredients; i++)
+		put_ingredient(out, &p->ingredient[i]);
+}
+
+static void
+put_ingredients(struct buf *out, const struct dish *d)
+{
+	size_t n = 0;
+
+	for (size_t i = 0; i < d->parts; i++)
+		n += d->part[i].ingredients;
+	if (n)
+		buf_put_z(out, "\n## Ingredients\n");
+	for (size_t i = 0; i < d->parts; i++)
+		put_part(out, &d->part[i]);
+}
+
+/* "2. Bake for 35 minutes. (1:20)" */
+static void
+put_step(struct buf *out, const struct step *s, size_t number)
+{
+	struct buf cue = buf_in(out->arena);
+
+	text_cue(&cue, &s->place);
+	buf_fmt(out, "%zu. ", number);
+	escape_markdown(out, s->text);
+	if (cue.n)
+		buf_fmt(out, " (%.*s)", (int)cue.n, cue.v);
+	buf_put_char(out, '\n');
+}
+
+/* Steps of a part of its own stand under its name; where the dish itself goes
+ * on after such a part, under the dish's. */
+static void
+put_steps(struct buf *out, const struct dish *d)
+{
+	size_t n;
+	const struct method_step *m = method_steps(out->arena, d, &n);
+
+	if (n)
+		buf_put_z(out, "\n## Method\n");
+	for (size_t i = 0; i < n; i++) {
+		struct buf title = buf_in(out->arena);
+
+		if (m[i].part->name.n)
+			text_title(&title, m[i].part->name);
+		else
+			text_dish_title(&title, d);
+		if (m[i].opens && (i > 0 || m[i].part->name.n))
+			put_line(out, "\n### ", buf_str(&title));
+		if (m[i].opens)
+			buf_put_char(out, '\n');
+		put_step(out, m[i].step, i + 1);
+	}
+}
+
+static void
+put_notes(struct buf *out, const struct dish *d, const struct grammar *g)
+{
+	size_t n;
+	const struct str *note = notes_of(out->arena, d, g, &n);
+
+	if (n)
+		buf_put_z(out, "\n## Notes\n\n");
+	for (size_t i = 0; i < n; i++)
+		put_line(out, "- ", note[i]);
+}
+
+static void
+put_dish(struct buf *out, const struct dish *d, const struct grammar *g)
+{
+	struct buf title = buf_in(out->arena);
+
+	text_dish_title(&title, d);
+	put_line(out, "# ", buf_str(&title));
+	put_summary(out, d);
+	put_ingredients(out, d);
+	put_steps(out, d);
+	put_notes(out, d, g);
+}
+
+static void
+write_markdown(const struct draft *d, const struct grammar *g, struct buf *out)
+{
+	if (d->dishes == 0)
+		buf_put_z(out, "No recipe was found in this episode.\n");
+	for (size_t i = 0; i < d->dishes; i++) {
+		if (i > 0)
+			buf_put_z(out, "\n---\n\n");
+		put_dish(out, &d->dish[i], g);
+	}
+}
+
+const struct writer writer_markdown = {
+    .name = "markdown",
+    .extension = "md",
+    .help = "one written recipe per dish, for people",
+    .write = write_markdown,
+};

@@ -1,0 +1,215 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Phrases of a written recipe that every format for people shares.
+ */
+#include "write/text.h"
+
+#include "base/print.h"
+#include "grammar/inflect.h"
+#include "write/equivalent.h"
+
+/* Capitals of a to z and of the Latin letters U+00E0 to U+00FE: "éclairs". */
+void
+text_title(struct buf *b, struct str name)
+{
+	unsigned char second;
+
+	name = str_trim(name);
+	if (name.n == 0)
+		return;
+	second = name.n > 1 ? (unsigned char)name.p[1] : 0;
+	if ((unsigned char)name.p[0] == 0xc3 && second >= 0xa0 && second <= 0xbe &&
+	    second != 0xb7) {
+		buf_put_char(b, name.p[0]);
+		buf_put_char(b, (char)(second - 0x20));
+		buf_put(b, str_cut(name, 2, name.n));
+		return;
+	}
+	buf_put_char(b, to_upper(name.p[0]));
+	buf_put(b, str_cut(name, 1, name.n));
+}
+
+void
+text_dish_title(struct buf *b, const struct dish *d)
+{
+	text_title(b, str_trim(d->name).n ? d->name : STR("untitled dish"));
+}
+
+static bool
+is_people(struct str unit)
+{
+	return unit.n == 0 || str_is_z(unit, "serving") || str_is_z(unit, "portion") ||
+	       str_is_z(unit, "person");
+}
+
+/* The last word carries the plural: "fish cake", "fish cakes". */
+static void
+put_plural(struct buf *b, struct str noun)
+{
+	size_t last = noun.n;
+
+	while (last > 0 && noun.p[last - 1] != ' ')
+		last--;
+	buf_put(b, str_cut(noun, 0, last));
+	buf_put(b, inflect_plural(b->arena, str_cut(noun, last, noun.n)));
+}
+
+void
+text_yield(struct buf *b, const struct dish *d)
+{
+	const struct amount *a = &d->yield;
+	struct str unit = d->yield_unit;
+	bool many;
+
+	if (!a->present || !a->known)
+		return;
+	if (unit.n == 0 && a->unit)
+		unit = a->unit->name;
+	many = ratio_order(a->max, ratio_int(1)) > 0;
+	buf_put_z(b, is_people(unit) ? "Serves " : "Makes ");
+	print_range(b, a->min, a->max);
+	if (is_people(unit))
+		return;
+	buf_put_char(b, ' ');
+	if (many)
+		put_plural(b, unit);
+	else
+		buf_put(b, unit);
+}
+
+enum { MINUTE_MS = 60 * 1000, HOUR_MS = 60 * MINUTE_MS };
+
+/* ", 40 of them unattended" */
+static void
+put_unattended(struct buf *b, int64_t total, int64_t idle)
+{
+	bool minutes = total % MINUTE_MS == 0 && total > MINUTE_MS && total < HOUR_MS &&
+		       idle % MINUTE_MS == 0;
+
+	buf_put_z(b, ", ");
+	if (idle == total)
+		buf_put_z(b, minutes ? "all of them" : "all of it");
+	else if (minutes)
+		buf_fmt(b, "%d of them", (int)(idle / MINUTE_MS));
+	else {
+		print_duration(b, idle, idle);
+		buf_put_z(b, " of it");
+	}
+	buf_put_z(b, " unattended");
+}
+
+void
+text_time(struct buf *b, const struct dish *d)
+{
+	int64_t total = d->total_ms, idle = total - d->active_ms;
+
+	if (total > 0) {
+		print_duration(b, total, total);
+		if (d->active_ms >= 0 && idle > 0)
+			put_unattended(b, total, idle);
+	} else if (d->claimed_ms > 0) {
+		buf_put_z(b, "said to take ");
+		print_duration(b, d->claimed_ms, d->claimed_ms);
+	}
+}
+
+/* "2 (400 g/14 oz) cans", "1 (2 in/5 cm) piece" */
+static void
+put_sized(struct buf *b, const struct amount *a, const struct amount *size)
+{
+	bool named = a->unit && a->unit->name.n;
+
+	print_range(b, a->min, a->max);
+	buf_put_z(b, " (");
+	equivalent_put_size(b, size);
+	buf_put_char(b, ')');
+	if (!named)
+		return;
+	buf_put_char(b, ' ');
+	print_unit(b, a->unit, ratio_order(a->max, ratio_int(1)) > 0);
+}
+
+void
+text_quantity(struct buf *b, const struct ingredient *in)
+{
+	bool sized = in->size.present && in->size.known;
+
+	if (sized && in->amount.present && in->amount.known) {
+		put_sized(b, &in->amount, &in->size);
+		return;
+	}
+	print_amount(b, &in->amount);
+	if (!sized)
+		return;
+	if (in->amount.present && in->amount.unit)
+		buf_put_char(b, ' ');
+	equivalent_put_size(b, &in->size);
+}
+
+void
+text_note(struct buf *b, const struct ingredient *in)
+{
+	buf_put(b, in->note);
+	if (!in->divided || str_find(in->note, STR("divided")) < in->note.n)
+		return;
+	if (in->note.n)
+		buf_put_z(b, ", ");
+	buf_put_z(b, "divided");
+}
+
+/* Puts glue and text, unless the text is empty. */
+static void
+put_with(struct buf *b, const char *glue, struct str text)
+{
+	if (text.n == 0)
+		return;
+	if (b->n)
+		buf_put_z(b, glue);
+	buf_put(b, text);
+}
+
+static void
+put_alternative(struct buf *b, const struct alternative *a)
+{
+	struct buf either = buf_in(b->arena);
+
+	print_amount(&either, &a->amount);
+	put_with(&either, " ", a->item);
+	put_with(b, ", or ", buf_str(&either));
+}
+
+void
+text_ingredient(struct buf *b, const struct ingredient *in)
+{
+	struct buf line = buf_in(b->arena), other = buf_in(b->arena);
+	struct buf note = buf_in(b->arena);
+
+	text_quantity(&line, in);
+	put_with(&line, " ", in->item);
+	if (!in->size.present)
+		equivalent_put(&other, &in->amount, &in->metric);
+	if (other.n) {
+		put_with(&line, " (", buf_str(&other));
+		buf_put_char(&line, ')');
+	}
+	put_with(&line, ", ", in->preparation);
+	text_note(&note, in);
+	put_with(&line, ", ", buf_str(&note));
+	for (size_t i = 0; i < in->alternatives; i++)
+		put_alternative(&line, &in->alternative[i]);
+	if (in->optional)
+		put_with(&line, " ", STR("(optional)"));
+	buf_put(b, buf_str(&line));
+}
+
+void
+text_cue(struct buf *b, const struct place *p)
+{
+	print_clock(b, p->cue_ms >= 0 ? p->cue_ms : p->at_ms);
+}
+
+bool
+text_has_degrees(const struct temperature *t)
+{
+	return t->present && t->min.den > 0 && (t->unit || t->heat.n == 0);
+}
