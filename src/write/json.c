@@ -100,7 +100,10 @@ put_ingredient(struct node ingredients, const struct ingredient *in)
 	text_note(&note, in);
 	node_str(o, "item", in->item);
 	put_amount(o, "amount", &in->amount);
-	put_amount(o, "metric", &in->metric);
+	if (in->metric.known)
+		put_amount(o, "metric", &in->metric);
+	else
+		node_null(o, "metric");
 	put_amount(o, "size", &in->size);
 	node_str_or_null(o, "preparation", in->preparation);
 	node_str_or_null(o, "note", buf_str(&note));
