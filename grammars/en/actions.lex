@@ -83,7 +83,7 @@ shallow-fry
 stir-fry : ambiguous
 dry-fry
 refry
-sauté = sauteé
+sauté : past=sautéed part=sautéed ing=sautéing
 sear
 sear off : write=sear
 pan-sear
@@ -132,7 +132,7 @@ char : past=charred part=charred ing=charring ambiguous
 blacken
 blister
 scorch
-singe
+singe : ing=singeing
 burn : past=burnt part=burnt ambiguous
 torch : ambiguous
 blowtorch : ambiguous
@@ -843,8 +843,8 @@ wrap up : split write=wrap
 wrap around : split
 enclose
 parcel up : split write=wrap
-tie
-tie up : split write=tie
+tie : ing=tying
+tie up : ing=tying split write=tie
 truss
 skewer : ambiguous
 thread : ambiguous

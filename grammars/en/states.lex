@@ -6,6 +6,7 @@
 # meat     a sign that meat, poultry, fish or egg is cooked through
 # colour texture size smell sound temp mixture   what it speaks of
 # weak     says little about when to stop ("ready", "done", "nice")
+# tester   (STATENOUN) a tool put in to see whether the middle is done
 # write=   what a written recipe prints in its place
 
 # ---- colour --------------------------------------------------------------
@@ -256,7 +257,7 @@ thick and creamy
 thick and glossy and smooth
 thick and smooth
 thick and pale = pale and thick
-thick enough to coat a spoon = thick enough to coat the back of a spoon
+thick enough to coat a spoon
 thick and bubbling = thick and bubbly
 nice and thick : write=thick
 really thick : write=very-thick
@@ -332,10 +333,6 @@ evaporated
 drained
 coarse
 fine
-finely ground
-finely chopped
-coarsely ground
-roughly chopped
 stiff : mixture
 stiff and glossy : mixture
 soft peaks : mixture
@@ -372,7 +369,6 @@ nice : weak ambiguous
 perfect : weak ambiguous
 happy : weak ambiguous
 lovely : weak ambiguous
-looking good : weak
 right : weak ambiguous
 
 # ---- mixture -------------------------------------------------------------
@@ -404,9 +400,9 @@ lump free = lump-free, free of lumps
 creamed
 curdled
 like breadcrumbs
-like fine breadcrumbs = fine breadcrumbs
-like coarse breadcrumbs = coarse breadcrumbs
-like wet sand = like damp sand, wet sand
+like fine breadcrumbs
+like coarse breadcrumbs
+like wet sand = like damp sand
 like coarse sand
 the texture of breadcrumbs = the consistency of breadcrumbs
 the texture of wet sand
@@ -446,7 +442,6 @@ reduced to a syrup
 almost dry = nearly dry
 shrunk
 shrunken
-spread out
 
 @ STATE adj smell
 fragrant
@@ -489,7 +484,7 @@ ice cold
 well chilled
 chilled
 thoroughly chilled
-room temperature = at room temperature
+room temperature
 at a boil = boiling
 at a rolling boil
 at a simmer = simmering
@@ -510,148 +505,492 @@ defrosted
 thoroughly defrosted = completely defrosted, fully thawed
 
 # ---- clauses -------------------------------------------------------------
-# An article before the first noun is optional: "the juices run clear".
+# An article before the first noun is no part of the entry.
 
 @ STATE clause meat
-juices run clear = juice runs clear, juices are running clear, juices are clear, juices come out clear
-juices run clear when pierced = juices run clear when you pierce it
-flakes easily = flakes easily with a fork, it flakes, it flakes easily, they flake easily, flesh flakes, flesh flakes easily, fish flakes, fish flakes easily, flakes apart, flakes with a fork
-flesh is opaque = fish is opaque, flesh turns opaque
-turns opaque = turn opaque, goes opaque, go opaque
-turns pink = turn pink, go pink, goes pink
-turn pink and opaque
-shells open = shells have opened, shells pop open, they open, they've opened, they have opened, mussels open, clams open, all open
-meat falls off the bone = it falls off the bone, falls off the bone
-meat falls apart = it falls apart, they fall apart, falls apart
-meat shreds easily = it shreds easily, shreds easily, it pulls apart easily, pulls apart easily
+juices run clear = juice runs clear, juices are running clear, juices are clear, juices come out clear, juices ran clear
+juices run clear when pierced
+flesh is opaque = flesh turns opaque, fish is opaque, fish turns opaque
+flesh flakes = flesh flakes easily, fish flakes, fish flakes easily
+shells open = shells have opened, shells pop open, mussels open, clams open, mussels have opened, clams have opened
+meat falls off the bone = meat is falling off the bone
+meat falls apart = meat is falling apart
+meat shreds easily
 meat pulls away from the bone
-no pink remains = no pink is left, there's no pink left, there is no pink left, there's no pink, there's no pink meat
-no blood remains
-white is set = whites are set, egg white is set, egg whites are set
+no pink remains = no pink is left, there's no pink left, there is no pink left, there's no pink, there's no pink meat, no pink left
+no blood remains = there's no blood
+white is set = whites are set, egg white is set, egg whites are set, white sets, whites set
 whites are set and yolks are runny = white is set and yolk is runny, whites are set but yolks are still runny
-yolk is firm = yolks are firm, yolk is set, yolks are set
+yolk is firm = yolks are firm, yolk is set, yolks are set, yolk sets, yolks set
 yolk is just set
-yolk is runny : ambiguous
-egg is set = eggs are set
-eggs are scrambled
+egg is set = eggs are set, egg sets, eggs set
+egg is cooked = eggs are cooked
 whites are opaque = white is opaque
 centre is opaque = center is opaque
-thermometer reads
-internal temperature reaches = internal temp reaches
 legs wiggle freely = leg wiggles freely, leg moves freely, leg pulls away easily
-tail curls
-it springs back when pressed : texture
 
 @ STATE clause
-a skewer comes out clean = skewer comes out clean, a skewer inserted comes out clean, skewer inserted in the middle comes out clean, a skewer inserted into the middle comes out clean, a skewer inserted in the centre comes out clean, a skewer inserted into the centre comes out clean, a skewer poked in comes out clean
-a toothpick comes out clean = toothpick comes out clean, a toothpick inserted comes out clean, a toothpick inserted in the center comes out clean, a toothpick inserted into the center comes out clean, a toothpick inserted in the middle comes out clean
-a cocktail stick comes out clean = cocktail stick comes out clean
-a knife comes out clean = knife comes out clean, a knife inserted in the center comes out clean, a knife inserted in the centre comes out clean
-a cake tester comes out clean = cake tester comes out clean, tester comes out clean
-a skewer comes out with moist crumbs = skewer comes out with a few crumbs, a toothpick comes out with moist crumbs, toothpick comes out with a few crumbs
-it comes out clean = comes out clean
-a knife goes in easily = knife goes in easily, a knife slides in easily, knife slides in easily, a knife slips in easily, knife slips in easily, a knife slides in with no resistance, a knife goes through easily, knife slides through easily, knife goes in without resistance, a knife slides straight in
-a fork goes in easily = fork goes in easily, a fork slides in easily
-a skewer goes in easily = skewer slides in easily, a skewer slides in easily
-sounds hollow when tapped = hollow when tapped, it sounds hollow, sounds hollow, hollow when you tap it, it sounds hollow when tapped, it sounds hollow when you tap it, sounds hollow when tapped on the bottom, sounds hollow when tapped underneath : sound
-springs back = it springs back, springs back when pressed, springs back when touched, springs back to the touch, it springs back when touched, top springs back
-coats the back of a spoon = it coats the back of a spoon, coats the back of the spoon, it coats the back of the spoon, will coat the back of a spoon, coat the back of a spoon : texture
-coats the spoon = coats a spoon
-holds its shape = it holds its shape, hold their shape, they hold their shape, will hold its shape
-holds soft peaks = hold soft peaks, it holds soft peaks, soft peaks form, it forms soft peaks, forms soft peaks, you have soft peaks, you get soft peaks, you've got soft peaks : mixture
-holds stiff peaks = hold stiff peaks, it holds stiff peaks, stiff peaks form, it forms stiff peaks, forms stiff peaks, you have stiff peaks, you get stiff peaks, you've got stiff peaks : mixture
-holds medium peaks = medium peaks form
-holds a trail = leaves a trail, it leaves a trail, leaves a ribbon, a ribbon forms, it leaves a ribbon : mixture
-wooden spoon leaves a trail = spoon leaves a trail, you can draw a line, a line holds
-resembles breadcrumbs = it resembles breadcrumbs, it looks like breadcrumbs, looks like breadcrumbs, resembles fine breadcrumbs, it resembles fine breadcrumbs, looks like fine breadcrumbs : mixture
-resembles wet sand = it looks like wet sand, looks like wet sand, looks like damp sand : mixture
-resembles coarse crumbs = looks like coarse crumbs, it resembles coarse crumbs : mixture
-forms a dough = it forms a dough, dough forms, a dough forms, it comes together, comes together, it comes together as a dough, comes together into a dough, it comes together into a dough, dough comes together, it comes together in a ball, it forms a ball, forms a ball : mixture
-forms a paste = it forms a paste, you have a paste, a paste forms : mixture
-pulls away from the sides = it pulls away from the sides, pulls away from the sides of the bowl, comes away from the sides, it comes away from the sides, comes away from the sides of the pan, leaves the sides of the pan, pulls away from the edges of the tin : mixture
-no streaks remain = no streaks of flour remain, no white streaks remain, there are no streaks, there's no flour left, no dry flour remains, no dry bits remain, no flour remains, you can't see any flour, there are no dry bits : mixture
-no lumps remain = there are no lumps, no lumps are left, there are no lumps left, no more lumps : mixture
-sugar dissolves = sugar has dissolved, sugar is dissolved, all the sugar has dissolved, sugar's dissolved, sugar melts, sugar has melted
+yolk is runny = yolks are runny, yolk is still runny, yolks are still runny
+no streaks remain = no streaks of flour remain, no white streaks remain, there are no streaks, there's no flour left, no dry flour remains, no dry bits remain, no flour remains, there are no dry bits, no dry flour is left : mixture
+no lumps remain = there are no lumps, no lumps are left, there are no lumps left, there's no lumps, no more lumps : mixture
+no liquid remains = there's no liquid left, no liquid is left
+soft peaks form = peaks form : mixture
+stiff peaks form : mixture
+medium peaks form : mixture
+a ribbon forms : mixture
+sugar dissolves = sugar has dissolved, sugar is dissolved, sugar's dissolved, sugar has all dissolved
 salt dissolves = salt has dissolved, salt is dissolved
 gelatine dissolves = gelatin dissolves, gelatine has dissolved, gelatin has dissolved
-butter melts = butter has melted, butter is melted, butter's melted, all the butter has melted
-butter foams = butter is foaming, butter starts to foam, foam subsides, foaming subsides
+butter melts = butter has melted, butter is melted, butter's melted
+butter foams = butter is foaming, butter starts to foam, butter begins to foam
+foam subsides = foaming subsides, foaming stops
 butter browns = butter is brown, butter smells nutty, butter turns brown
 chocolate melts = chocolate has melted, chocolate is melted, chocolate's melted
-cheese melts = cheese has melted, cheese is melted, cheese's melted, cheese is melted and bubbling, cheese bubbles, cheese is bubbling, cheese is golden
-oil shimmers = oil is shimmering, oil starts to shimmer, it shimmers
+cheese melts = cheese has melted, cheese is melted, cheese's melted
+cheese is melted and bubbling = cheese is bubbling, cheese bubbles
+cheese is golden
+oil shimmers = oil is shimmering, oil starts to shimmer
 oil smokes = oil just smokes, oil is just smoking, oil begins to smoke
-oil separates = oil starts to separate, oil floats on top, oil rises to the top, fat separates, oil comes out
+oil separates = oil starts to separate, oil floats on top, oil rises to the top, fat separates
 fat renders = fat has rendered, fat is rendered, fat runs
 skin is crisp = skin is crispy, skin crisps, skin crisps up, skin goes crispy
-skin blisters = skins blister, skins blacken, skin is charred, skin is black
+skins blister = skin blisters, skins blacken, skin is charred, skin is black
 skins split = skin splits, skins burst
 skins slip off = skins come off easily, skin peels off easily
-edges are golden = edges turn golden, edges are brown, edges brown, edges are golden brown, edges start to brown, edges are crisp, edges curl, edges lift
+edges are golden = edges turn golden, edges are brown, edges brown, edges are golden brown, edges start to brown
+edges are crisp = edges are crispy, edges crisp up
+edges curl
 edges are set = edges set, edges look dry
-edges pull away = edges come away, edges pull away from the sides, edges come away from the tin
+edges pull away = edges come away, edges pull away from the sides
 centre is set = center is set, middle is set
-centre wobbles = centre still wobbles, center still jiggles, center jiggles, it has a slight wobble in the middle, middle still wobbles, there's a slight wobble, it has a slight wobble, centre is just wobbly
+centre wobbles = centre still wobbles, center still jiggles, center jiggles, middle still wobbles, there's a slight wobble, there's still a slight wobble
 top is golden = top is golden brown, tops are golden, tops are golden brown, top is brown, top browns
 top is crisp = top is crispy
 top is set
 top cracks = tops crack
-bottom is golden = bottom is brown, bottoms are golden, underside is golden, base is golden, base is crisp
-bubbles form = bubbles appear, bubbles form on top, bubbles form on the surface, bubbles appear on top, bubbles pop, bubbles start to appear, you see bubbles, small bubbles form, bubbles burst on the surface
-water boils = water comes to the boil, water is boiling, it boils, it comes to the boil, it comes to a boil, it reaches a boil, it starts to boil, it's boiling, comes to a boil, comes to the boil
-it simmers = it comes to a simmer, it's simmering, it reaches a simmer, it starts to simmer, comes to a simmer
-it bubbles = it's bubbling, it starts to bubble, it bubbles up, bubbles up, starts to bubble
-liquid is absorbed = liquid has been absorbed, all the liquid is absorbed, water is absorbed, stock is absorbed, water has been absorbed, all the water is absorbed, it absorbs the liquid, it's absorbed
-liquid has evaporated = liquid evaporates, water has evaporated, water evaporates, all the liquid has evaporated, moisture has evaporated, it's evaporated
-liquid has reduced = liquid reduces, it reduces, liquid is reduced by half, it has reduced by half, it reduces by half, sauce reduces
+bottom is golden = bottom is brown, bottoms are golden, underside is golden, base is golden
+base is crisp
+bubbles form = bubbles appear, bubbles form on top, bubbles form on the surface, bubbles appear on top, bubbles pop, bubbles start to appear, bubbles burst on the surface
+water boils = water comes to the boil, water is boiling, water comes to a boil
+liquid is absorbed = liquid has been absorbed, liquid is all absorbed, water is absorbed, stock is absorbed, water has been absorbed, milk is absorbed
+liquid has evaporated = liquid evaporates, water has evaporated, water evaporates, moisture has evaporated, liquid has gone, water has gone
+liquid has reduced = liquid reduces, sauce reduces, sauce has reduced
+liquid has reduced by half = liquid is reduced by half, sauce has reduced by half, liquid reduces by half
 alcohol has cooked off = alcohol cooks off, alcohol burns off
-sauce thickens = sauce has thickened, sauce is thick, it thickens, it has thickened, it starts to thicken, sauce is thickened, mixture thickens, custard thickens, it gets thick
-sauce coats the pasta
+sauce thickens = sauce has thickened, sauce is thick, sauce is thickened, sauce starts to thicken
+mixture thickens = mixture has thickened
+custard thickens = custard has thickened, custard is thick
 water runs clear = water is clear, water comes out clear
-seeds pop = seeds start to pop, mustard seeds pop, seeds crackle, they start popping, they pop, popping stops, popping slows
-garlic is fragrant = garlic smells fragrant, you can smell the garlic
-spices are fragrant = spices smell fragrant, you can smell them, you can smell it, it smells amazing, you can smell the spices : smell
-it smells nutty = they smell nutty, smells nutty : smell
-it smells fragrant = it's fragrant, they're fragrant : smell
-onions soften = onion softens, onions are soft, onion is soft, onions have softened, onions are translucent, onion is translucent, onions turn translucent, onions are golden, onions caramelise, onions caramelize
+seeds pop = seeds start to pop, mustard seeds pop, seeds crackle
+popping stops = popping slows, popping slows down
+garlic is fragrant = garlic smells fragrant : smell
+spices are fragrant = spices smell fragrant : smell
+onions soften = onion softens, onions are soft, onion is soft, onions have softened
+onions are translucent = onion is translucent, onions turn translucent, onions go translucent
+onions are golden = onion is golden
 vegetables are tender = vegetables soften, vegetables are soft, veg is soft, veg is tender
 potatoes are tender = potatoes are soft, potatoes are cooked
-pasta is al dente = pasta is cooked
-rice is tender = rice is cooked, rice is fluffy
+pasta is al dente
+pasta is cooked
+rice is tender = rice is cooked
+rice is fluffy
 noodles are tender = noodles are soft
-beans are tender = beans are soft, lentils are soft, lentils are tender
-tomatoes break down = tomatoes collapse, tomatoes burst, they break down, they burst, they collapse
+beans are tender = beans are soft
+lentils are tender = lentils are soft
+tomatoes break down = tomatoes collapse, tomatoes have broken down
+tomatoes burst
 berries burst = fruit breaks down
-leaves wilt = spinach wilts, greens wilt, it wilts, they wilt, it's wilted
-dough rises = it rises, it has risen, it's risen
-dough is smooth = dough is smooth and elastic, it's smooth and elastic
-dough doubles = dough has doubled, dough has doubled in size, it doubles, it doubles in size, it has doubled in size, it's doubled in size, it's doubled
-it floats = they float, they float to the top, they rise to the surface, they bob to the top, they float to the surface : ambiguous
-a drop of water sizzles = water sizzles, water dances
-a cube of bread browns = bread browns, a piece of bread browns, bread sizzles
-it sets = they set, it has set, it's set, it sets up
-it firms up = they firm up, it's firm
-jam sets = it wrinkles when pushed, it wrinkles, a drop wrinkles on a cold plate, it reaches setting point, setting point is reached
-it turns golden = they turn golden, it goes golden, they go golden, turns golden, it turns golden brown, they turn golden brown, it gets golden : colour
-it turns brown = they brown, it browns, they turn brown : colour
-it turns white = they turn white, it goes white : colour
-it turns translucent = they turn translucent, they go translucent, they're translucent : colour
-it changes colour = they change colour, it changes color, they change color : colour
-it darkens = they darken, it turns dark : colour
-it turns amber = it goes amber, it's amber : colour
-it's golden = they're golden, it is golden, they are golden : colour
-it's golden brown = they're golden brown : colour
-it's soft = they're soft, they are soft, it softens, they soften
-it's tender = they're tender, they are tender
-it's crisp = they're crisp, it's crispy, they're crispy, it crisps up, they crisp up
-it's smooth = it is smooth
-it's combined = it's all combined, everything's combined, everything is combined, it all comes together, everything comes together
-it's cooked through = they're cooked through, it's cooked, they're cooked, it is cooked through, they are cooked through : meat
-it's hot = it gets hot, it's nice and hot
-it's done = they're done, it is done, they are done, it's ready, they're ready : weak
-you're happy with it = you like it, it tastes right, it looks right, it looks good, you're happy : weak
-peaks form : mixture
+leaves wilt = spinach wilts, greens wilt, spinach has wilted
+dough rises = dough has risen
+dough is smooth
+dough is smooth and elastic
+dough doubles = dough has doubled
+dough doubles in size = dough has doubled in size
+jam sets
+everything's combined = everything is combined : mixture
 timer goes off = timer beeps : weak
+
+# What a food does when a step is done, with the subject left to the rules:
+# "until it thickens", "until they float".
+
+@ STATEVERB verb
+thicken
+thicken slightly
+thicken up
+reduce
+reduce by half
+reduce down
+boil
+simmer
+bubble
+bubble up
+bubble away
+foam
+froth
+foam up
+float
+float to the top
+float to the surface
+rise to the top : past=rose part=risen
+rise to the surface : past=rose part=risen
+bob to the top
+sink : past=sank part=sunk
+set : past=set part=set ing=setting
+set up : past=set part=set ing=setting
+firm up
+stiffen
+harden
+solidify
+freeze : past=froze part=frozen
+thaw
+cool
+cool down
+cool completely
+warm up
+heat through
+soften
+soften up
+break down : past=broke part=broken
+collapse
+burst : past=burst part=burst
+split : past=split part=split ing=splitting
+wilt
+wilt down
+rise : past=rose part=risen
+prove
+double
+double in size
+double in volume
+triple
+triple in size
+puff
+puff up
+swell : past=swelled part=swollen
+plump up
+melt
+melt down
+dissolve
+evaporate
+absorb
+disappear
+subside
+smoke
+shimmer
+separate
+curdle
+render
+crisp
+crisp up
+blister
+blacken
+char : past=charred part=charred ing=charring
+curl
+crack
+wobble
+jiggle
+sizzle
+splutter
+crackle
+pop
+brown
+brown all over
+brown slightly
+colour : same=colour
+color : same=colour
+caramelise : same=caramelise
+caramelize : same=caramelise
+darken
+change colour : same=change-colour
+change color : same=change-colour
+turn golden
+turn golden brown
+turn brown
+turn pink : meat
+turn pink and opaque : meat
+turn white
+turn opaque : meat
+turn translucent
+turn glossy
+turn dark
+turn amber
+turn soft
+turn crisp
+turn crispy
+go golden : past=went part=gone
+go golden brown : past=went part=gone
+go brown : past=went part=gone
+go pink : past=went part=gone meat
+go opaque : past=went part=gone meat
+go translucent : past=went part=gone
+go white : past=went part=gone
+go soft : past=went part=gone
+go crispy : past=went part=gone
+go crisp : past=went part=gone
+go glossy : past=went part=gone
+go thick : past=went part=gone
+go cold : past=went part=gone
+become soft : past=became part=become
+become tender : past=became part=become
+become translucent : past=became part=become
+become thick : past=became part=become
+become smooth : past=became part=become
+get golden : past=got part=got ing=getting
+get crispy : past=got part=got ing=getting
+get thick : past=got part=got ing=getting
+get hot : past=got part=got ing=getting
+get soft : past=got part=got ing=getting
+take on some colour : past=took part=taken same=take-on-some-colour
+take on some color : past=took part=taken same=take-on-some-colour
+take on a bit of colour : past=took part=taken write=take-on-some-colour same=take-on-some-colour
+pick up some colour : write=take-on-some-colour same=take-on-some-colour
+smell nutty : past=smelt part=smelt
+smell fragrant : past=smelt part=smelt
+smell toasty : past=smelt part=smelt
+smell amazing : past=smelt part=smelt weak
+flake : meat
+flake easily : meat
+flake apart : meat
+open up : meat
+pop open : meat
+fall apart : past=fell part=fallen meat
+fall off the bone : past=fell part=fallen meat
+shred easily : meat
+pull apart easily : meat
+cook through : meat
+come out clean : past=came part=come
+come out with moist crumbs : past=came part=come
+come out with a few crumbs : past=came part=come
+come away from the sides : past=came part=come
+come away from the edges : past=came part=come
+come off easily : past=came part=come
+come together : past=came part=come
+come together in a ball : past=came part=come
+come together into a dough : past=came part=come
+come to the boil : past=came part=come
+come to a boil : past=came part=come
+come up to the boil : past=came part=come
+come to a simmer : past=came part=come
+come up to a simmer : past=came part=come
+come to temperature : past=came part=come
+come to room temperature : past=came part=come
+start to boil
+start to bubble
+start to simmer
+start to thicken
+start to brown
+start to colour = start to color
+start to caramelise = start to caramelize
+start to soften
+start to wilt
+start to smoke
+start to set
+start to pop
+start to foam
+start to come away
+start to turn golden
+begin to boil : past=began part=begun ing=beginning
+begin to brown : past=began part=begun ing=beginning
+begin to soften : past=began part=begun ing=beginning
+begin to thicken : past=began part=begun ing=beginning
+begin to colour = begin to color : past=began part=begun ing=beginning
+reach a boil
+reach the boil
+reach a simmer
+reach setting point
+reach temperature
+reach room temperature
+pull away from the sides
+pull away from the edges
+pull away from the bowl
+leave the sides : past=left part=left
+leave the sides of the pan : past=left part=left
+leave the sides of the bowl : past=left part=left
+leave a trail : past=left part=left
+leave a ribbon : past=left part=left
+release easily
+slide off
+slip off
+slide in easily : past=slid part=slid
+slide through easily : past=slid part=slid
+go in easily : past=went part=gone
+go through easily : past=went part=gone
+slip in easily
+spring back : past=sprang part=sprung
+bounce back
+sound hollow
+feel firm : past=felt part=felt
+feel dry : past=felt part=felt
+feel set : past=felt part=felt
+feel tacky : past=felt part=felt
+look dry
+look set
+look glossy
+look done : weak
+look like breadcrumbs
+look like fine breadcrumbs
+look like wet sand
+look like damp sand
+look like coarse crumbs
+resemble breadcrumbs
+resemble fine breadcrumbs
+resemble coarse breadcrumbs
+resemble wet sand
+resemble coarse crumbs
+coat a spoon
+coat the spoon
+coat the back of a spoon
+coat the back of the spoon
+cling to the spoon : past=clung part=clung
+hold its shape : past=held part=held
+hold their shape : past=held part=held
+hold soft peaks : past=held part=held
+hold stiff peaks : past=held part=held
+hold medium peaks : past=held part=held
+hold firm peaks : past=held part=held
+hold a trail : past=held part=held
+hold together : past=held part=held
+form soft peaks
+form stiff peaks
+form a ball
+form a dough
+form a soft dough
+form a paste
+form a crust
+form a skin
+form a ribbon
+dry out
+relax
+clear
+
+# What a cue may speak of besides a food.
+
+@ STATENOUN noun
+juice : ambiguous
+skewer : tester
+toothpick : tester
+cocktail stick : tester
+cake tester : tester
+tester : tester
+knife : plural=knives tester
+fork : tester
+edge
+side
+centre = center
+middle
+top
+bottom
+base
+underside
+surface
+outside
+inside
+skin
+flesh
+shell
+white : ambiguous
+yolk
+crust
+crumb
+crumble : ambiguous
+liquid
+moisture : mass
+water : mass
+sauce
+syrup
+mixture
+dough
+batter
+filling
+topping
+custard
+bubble
+peak
+lump
+streak
+grain : ambiguous
+foam : mass
+froth : mass
+steam : mass
+fat
+oil
+colour : same=colour
+color : same=colour
+smell
+aroma
+leg : ambiguous
+tail : ambiguous
+meat
+fish : plural=fish
+bone : ambiguous
+seed
+leaf : plural=leaves
+rind
+fibre = fiber
+exterior
+interior
+wobble
+resistance : mass
+everything : mass
+thermometer
+temperature
+internal temperature
+internal temp
+core temperature
+
+# What may follow a cue.
+
+@ STATETAIL
+when tapped
+when you tap it
+when you tap them
+when tapped on the bottom
+when tapped on the base
+when tapped underneath
+when pressed
+when you press it
+when gently pressed
+when lightly pressed
+when touched
+when you touch it
+when pierced
+when you pierce it
+when poked
+when you poke it
+when pierced with a knife
+when pierced with a fork
+when pierced with a skewer
+when squeezed
+when pushed
+when lifted
+when you lift the whisk
+when the whisk is lifted
+when the whisk is lifted out
+when shaken
+when you shake it
+when you shake the tin
+when you shake the pan
+when cut
+when you cut into it
+when you cut it open
+with a fork
+with no resistance
+without resistance
+inserted
+inserted in the centre = inserted in the center
+inserted into the centre = inserted into the center
+inserted in the middle
+inserted into the middle
+pushed into the centre = pushed into the center
+pushed into the middle
+poked into the middle
+poked into the centre = poked into the center
+stuck in the middle
+stuck into the middle
+at the thickest part
+at its thickest part
+in the thickest part
+in the thickest part of the thigh
+in the thickest part of the breast
 
 # ---- heat levels ---------------------------------------------------------
 

@@ -204,16 +204,6 @@ tiny bit
 small amount
 generous amount
 
-# ---- what a dish makes ---------------------------------------------------
-
-@ YIELDUNIT noun
-serving = serve : unit=serving
-portion = helping : unit=serving
-person : unit=serving plural=people
-guest : unit=serving
-eater : unit=serving
-mouth : unit=serving
-
 # ---- length --------------------------------------------------------------
 
 @ LENGTHUNIT noun
@@ -232,9 +222,6 @@ ft : unit=foot
 @ LENGTHUNIT mass letter
 in : unit=inch ambiguous
 " : unit=inch
-″ : unit=inch
-” : unit=inch ambiguous
-'' : unit=inch ambiguous
 
 # ---- time ----------------------------------------------------------------
 
@@ -264,22 +251,9 @@ centigrade : unit=celsius
 @ SCALE mass letter
 f : unit=fahrenheit
 c : unit=celsius ambiguous
-℉ : unit=fahrenheit
-℃ : unit=celsius
-°f : unit=fahrenheit
-°c : unit=celsius
-ºf : unit=fahrenheit
-ºc : unit=celsius
 
 @ DEGREE noun
 degree = deg
-
-@ DEGREE mass letter
-°
-º
-˚
-ºs
-°s
 
 @ GASMARK mass unit=gas-mark
 gas mark = gasmark, gas-mark

@@ -5,14 +5,15 @@
 # need     brings in ingredients: "you'll need two eggs", "I've got a lemon"
 # perceive the cook looks or listens: often leads to a cue ("you'll see bubbles")
 # aim      stands before the real verb: "you want to", "go ahead and", "start to"
+# aux      helps other verbs more often than it stands alone
 # cause    makes something happen to its object: "make sure", "help", "stop"
 
 # ---- to be, to have, to do -----------------------------------------------
 
 @ VERB verb
-be = am, is, are, was, were, been : past=was part=been ing=being
-have = has : past=had part=had need
-do = does : past=did part=done
+be = am, is, are, was, were, been : past=was part=been ing=being aux
+have = has : past=had part=had need aux
+do = does : past=did part=done aux
 become : past=became part=become
 seem
 appear
@@ -260,7 +261,7 @@ require
 call for
 want
 take : past=took part=taken
-got = gotta : past=got part=got ing=getting
+got : past=got part=got ing=getting
 get : past=got part=got ing=getting
 grab
 use
@@ -294,20 +295,13 @@ run out of : past=ran part=run ing=running
 # ---- verbs before verbs --------------------------------------------------
 
 @ VERB verb aim
-want to
-need to
-like to
-love to
 try
-try to
 go ahead
 go on : past=went part=gone
 go back : past=went part=gone
 come on : past=came part=come
 start
-start to
 begin : past=began part=begun
-begin to : past=began part=begun
 continue
 carry on
 keep : past=kept part=kept
@@ -332,17 +326,13 @@ aim
 attempt
 manage
 tend
-happen to
 offer : past=offered part=offered ing=offering
 volunteer
 refuse
 avoid
 resist
 hesitate
-bother to
 dare
-choose to : past=chose part=chosen
-prepare to
 wait for
 take care : past=took part=taken
 take your time : past=took part=taken
