@@ -1,0 +1,529 @@
+# Fruit: fresh, citrus, berries, dried, tinned and puréed; zest, peel, juice.
+
+# Tree fruit
+@ FOOD noun group=fruit kind=apple
+apple
+apple peel : mass key=apple-peel
+apple purée : mass
+apple ring : group=dried-fruit key=dried-apple
+apple sauce : mass key=apple-sauce
+apple skin : mass key=apple-peel
+applesauce : mass key=apple-sauce
+baking apple
+braeburn apple : proper=1
+bramley apple : proper=1
+cooking apple
+cortland apple : proper=1
+cox apple = cox's apple : proper=1 key=cox-apple
+cox's orange pippin : key=cox-apple
+crab apple = crabapple
+dessert apple : key=eating-apple
+discovery apple : proper=1
+dried apple : group=dried-fruit key=dried-apple
+dried apple ring : group=dried-fruit key=dried-apple
+eating apple : key=eating-apple
+egremont russet : key=russet-apple
+empire apple : proper=1
+fuji apple : proper=1
+gala apple : proper=1
+golden delicious apple = golden delicious : proper=2
+granny smith apple = granny smith : proper=2
+green apple
+honeycrisp apple = honeycrisp : proper=1
+jonagold apple = jonagold : proper=1
+jonathan apple : proper=1
+mcintosh apple : proper=1
+northern spy apple : proper=2
+red apple
+red delicious apple = red delicious : proper=2
+rome apple : proper=1
+russet apple : key=russet-apple
+stewed apple : mass
+tart apple
+unsweetened applesauce : mass key=apple-sauce
+@ FOOD noun group=fruit
+anjou pear : kind=pear proper=1
+apricot
+apricot half : kind=apricot key=tinned-apricot plural=halves
+aril : key=pomegranate-seed
+asian pear : kind=pear proper=1 key=asian-pear
+bartlett pear = bartlett : kind=pear proper=1 key=bartlett-pear
+bing cherry : kind=cherry proper=1
+black cherry : kind=cherry key=black-cherry
+black mission fig = mission fig : kind=fig
+black olive : kind=olive
+black plum : kind=plum
+bosc pear : kind=pear proper=1
+brandied cherry : kind=cherry key=brandied-cherry
+candied cherry : kind=cherry key=glacé-cherry
+canned apricot : kind=apricot key=tinned-apricot
+canned cherry : kind=cherry key=tinned-cherry
+canned peach : kind=peach key=tinned-peach
+canned pear : kind=pear key=tinned-pear
+castelvetrano olive = castelvetrano : kind=olive proper=1 key=castelvetrano-olive
+cerignola olive : kind=olive proper=1
+cherries in brandy : kind=cherry key=brandied-cherry
+cherries in syrup : kind=cherry key=tinned-cherry
+cherry
+cherry in kirsch = cherries in kirsch : mass kind=cherry
+cocktail cherry : kind=cherry key=maraschino-cherry
+comice pear : kind=pear proper=1
+conference pear : kind=pear proper=1
+damson
+dark cherry : kind=cherry key=black-cherry
+dark sweet cherry : kind=cherry key=black-cherry
+donut peach : kind=peach key=flat-peach
+doughnut peach : kind=peach key=flat-peach
+dried pear : group=dried-fruit
+dry-cured olive : kind=olive key=dry-cured-olive
+fig
+flat peach : kind=peach key=flat-peach
+fresh fig : kind=fig
+frozen cherry : kind=cherry
+fuyu persimmon : kind=persimmon proper=1
+gaeta olive : kind=olive proper=1
+glacé cherry = glace cherry : kind=cherry key=glacé-cherry
+gordal olive = gordal : kind=olive
+green olive : kind=olive
+greengage
+hachiya persimmon : kind=persimmon proper=1
+italian plum : kind=plum proper=1 key=italian-plum
+jarred cherry : kind=cherry key=tinned-cherry
+kalamata olive = kalamata, calamata olive : kind=olive proper=1
+korean pear : kind=pear key=asian-pear proper=1
+ligurian olive : kind=olive proper=1 key=ligurian-olive
+loquat
+manzanilla olive = manzanilla : kind=olive
+maraschino cherry : kind=cherry key=maraschino-cherry
+medlar
+mirabelle : key=mirabelle
+mirabelle plum : key=mirabelle
+mixed olive : kind=olive key=pitted-olive
+montmorency cherry : kind=cherry key=sour-cherry
+morello cherry = morello : kind=cherry
+nashi : kind=pear key=asian-pear
+nashi pear : kind=pear key=asian-pear
+nectarine
+niçoise olive = nicoise : kind=olive proper=1
+nocellara olive : kind=olive key=castelvetrano-olive
+oil-cured olive : kind=olive key=dry-cured-olive
+olive
+packham pear : kind=pear proper=1
+peach
+peach half : kind=peach key=tinned-peach plural=halves
+peaches in syrup : kind=peach key=tinned-peach
+pear
+pear half : kind=pear key=tinned-pear plural=halves
+persimmon : key=persimmon
+pie cherry : kind=cherry key=sour-cherry
+pimento-stuffed olive : kind=olive key=stuffed-olive
+pimiento-stuffed olive : kind=olive key=stuffed-olive
+pitted olive : kind=olive key=pitted-olive
+plum : ambiguous
+pluot
+poached pear : kind=pear
+pomegranate
+pomegranate aril : key=pomegranate-seed
+pomegranate seed : key=pomegranate-seed
+prune plum : kind=plum key=italian-plum
+quince
+rainier cherry : kind=cherry proper=1
+red plum : kind=plum
+ripe olive : kind=olive
+saturn peach : kind=peach key=flat-peach
+sharon fruit : key=persimmon
+sloe
+sour cherry : kind=cherry key=sour-cherry
+sour plum : kind=plum
+spanish olive : kind=olive proper=1
+stuffed green olive : kind=olive key=stuffed-olive
+stuffed olive : kind=olive key=stuffed-olive
+sweet cherry : kind=cherry
+taggiasca olive : kind=olive key=ligurian-olive
+tart cherry : kind=cherry key=sour-cherry
+tinned apricot : kind=apricot key=tinned-apricot
+tinned cherry : kind=cherry key=tinned-cherry
+tinned peach : kind=peach key=tinned-peach
+tinned pear : kind=pear key=tinned-pear
+umeboshi : group=condiment key=umeboshi
+umeboshi plum : group=condiment key=umeboshi
+victoria plum : kind=plum proper=1
+white peach : kind=peach
+williams pear : kind=pear key=bartlett-pear
+yellow peach : kind=peach
+
+# Tropical fruit, melons, vine fruit
+@ FOOD noun group=fruit
+acai puree : mass key=açaí
+acerola : key=acerola
+acerola cherry : key=acerola
+ackee = akee : mass key=ackee
+alligator pear : key=avocado
+aloe vera : mass
+alphonso mango = alphonso : kind=mango proper=1
+alphonso mango pulp : mass kind=mango key=mango-pulp
+apple pie filling : mass
+ataulfo mango : kind=mango proper=1 key=ataulfo-mango
+avocado = avo, avos : key=avocado
+açaí = acai : mass key=açaí
+açaí pulp : mass key=açaí
+banana
+banana chip : group=dried-fruit
+berry compote : mass key=fruit-compote
+black grape : kind=grape
+blueberry pie filling : mass
+breadfruit
+cactus pear : key=prickly-pear
+canary melon : kind=melon
+canned ackee : mass key=ackee
+canned fruit : key=tinned-fruit
+canned jackfruit : mass key=jackfruit
+canned pineapple : mass kind=pineapple key=tinned-pineapple
+cantaloupe = cantaloup : kind=melon key=cantaloupe
+cantaloupe melon : kind=melon key=cantaloupe
+cape gooseberry : proper=1 key=cape-gooseberry
+carambola : key=star-fruit
+champagne mango : kind=mango key=ataulfo-mango
+charentais melon = charentais : kind=melon
+cherimoya
+cherry pie filling : mass
+chinese date : group=dried-fruit key=jujube proper=1
+chinese red date : group=dried-fruit key=jujube proper=1
+concord grape : kind=grape proper=1
+crushed pineapple : mass kind=pineapple key=tinned-pineapple
+custard apple : key=custard-apple
+dragon fruit : key=dragon-fruit
+dried fruit : group=dried-fruit key=dried-fruit
+dried jujube : group=dried-fruit key=jujube
+durian
+feijoa
+fresh coconut : mass group=nut kind=coconut
+fresh fruit
+frozen banana : kind=banana
+frozen fruit
+frozen mango : mass kind=mango
+fruit
+fruit cocktail : mass key=fruit-salad
+fruit compote = compote : mass key=fruit-compote
+fruit pie filling = pie filling : mass
+fruit pulp : mass
+fruit purée = fruit puree
+fruit salad : mass key=fruit-salad
+galia melon : kind=melon
+goiabada : mass group=confection key=guava-paste
+golden kiwi = gold kiwi : kind=kiwi
+goldenberry : key=cape-gooseberry
+grape
+green banana : kind=banana key=green-banana
+green fig : kind=banana key=green-banana
+green grape : kind=grape
+green jackfruit : mass key=jackfruit
+green mango : kind=mango key=green-mango
+green papaya : kind=papaya
+green plantain : kind=plantain
+ground cherry : key=cape-gooseberry
+guanabana : key=soursop
+guava
+guava paste : mass group=confection key=guava-paste
+hass avocado : kind=avocado proper=1
+honey mango : kind=mango key=ataulfo-mango
+honeydew melon = honeydew : kind=melon
+horned melon : key=horned-melon
+jackfruit : mass key=jackfruit
+jujube : group=dried-fruit key=jujube
+kacha aam : kind=mango key=green-mango
+kiwano : key=horned-melon
+kiwi = kiwis : key=kiwi
+kiwi fruit : key=kiwi
+kiwifruit : key=kiwi
+lemon pie filling : mass
+litchi : key=lychee
+longan
+lychee = lichee : key=lychee
+mango = mangos
+mango pulp : mass kind=mango key=mango-pulp
+mango puree : mass kind=mango key=mango-pulp
+mango purée : mass kind=mango key=mango-pulp
+mangosteen
+matoke : kind=banana key=green-banana
+melon
+mini watermelon : kind=watermelon
+mixed dried fruit : group=dried-fruit key=dried-fruit
+mixed fruit
+mixed peel and fruit : group=dried-fruit key=dried-fruit
+muscat grape : kind=grape
+overripe banana = over-ripe banana : key=banana
+papaya : key=papaya
+passion fruit = passionfruit
+passion fruit pulp = passionfruit pulp : mass
+paw paw : key=papaya
+pawpaw : key=papaya
+peach pie filling : mass
+physalis : key=cape-gooseberry
+piel de sapo melon : kind=melon
+pineapple
+pineapple chunk : mass kind=pineapple key=tinned-pineapple
+pineapple ring : mass kind=pineapple key=tinned-pineapple
+pineapple tidbit : mass kind=pineapple key=tinned-pineapple
+pitahaya : key=dragon-fruit
+pitaya : key=dragon-fruit
+plantain
+prickly pear : key=prickly-pear
+pumpkin pie filling : mass key=pumpkin-pie-filling
+pumpkin pie mix : mass key=pumpkin-pie-filling
+rambutan
+raw mango : kind=mango key=green-mango
+red date : group=dried-fruit key=jujube
+red grape : kind=grape
+ripe banana : key=banana
+ripe plantain : kind=plantain
+rock melon : kind=melon key=cantaloupe
+rockmelon : kind=melon key=cantaloupe
+sapodilla
+seasonal fruit
+seedless grape : kind=grape key=seedless-grape
+seedless green grape : kind=grape key=seedless-grape
+seedless red grape : kind=grape key=seedless-grape
+soursop : key=soursop
+spotty banana : key=banana
+star fruit = starfruit : key=star-fruit
+stone fruit
+strawberry pie filling : mass
+sugar apple : key=custard-apple
+sweetsop : key=custard-apple
+tamarind pod
+tinned fruit : key=tinned-fruit
+tinned pineapple : mass kind=pineapple key=tinned-pineapple
+tropical fruit
+tuna fruit : key=prickly-pear
+watermelon
+watermelon rind : mass
+white grape : kind=grape
+young coconut : group=fruit
+young green jackfruit : mass key=jackfruit
+young jackfruit : mass key=jackfruit
+
+# Citrus: fruit, zest, peel, juice
+@ FOOD noun group=citrus
+aged tangerine peel : mass group=spice key=dried-orange-peel
+amalfi lemon : kind=lemon proper=1
+bergamot
+bitter orange : kind=orange key=seville-orange
+bitter orange juice : mass liquid key=sour-orange-juice
+black lime : key=dried-lime
+blood orange : kind=orange
+blood orange juice : mass liquid
+bottled lemon juice : mass liquid key=lemon-juice
+calamansi = calamondin
+calamansi juice : mass liquid
+candied citron = citron : mass
+candied lemon peel : mass
+candied mixed peel : mass key=candied-peel
+candied orange
+candied orange peel : mass
+candied peel : mass key=candied-peel
+canned mandarin orange : key=mandarin
+cara cara orange : kind=orange
+chenpi : mass group=spice key=dried-orange-peel
+citrus fruit = citrus
+citrus juice : mass liquid
+citrus zest : mass
+clementine
+clementine juice : mass liquid key=tangerine-juice
+clementine zest : mass key=tangerine-zest
+dried lime : key=dried-lime
+dried mandarin peel : mass group=spice key=dried-orange-peel
+dried orange peel : mass group=spice key=dried-orange-peel
+dried tangerine peel : mass group=spice key=dried-orange-peel
+finger lime
+fresh lemon juice : mass liquid key=lemon-juice
+fresh lime juice : mass liquid key=lime-juice
+fresh orange juice : mass liquid key=orange-juice
+freshly squeezed lemon juice : mass liquid key=lemon-juice
+freshly squeezed lime juice : mass liquid key=lime-juice
+freshly squeezed orange juice : mass liquid key=orange-juice
+grapefruit
+grapefruit juice : mass liquid
+grapefruit zest : mass
+grated lemon zest : mass key=lemon-zest
+juice and zest of a lemon = zest and juice of a lemon, zest and juice of one lemon, juice and zest of one lemon : mass key=lemon
+kaffir lime : key=makrut-lime
+key lime : kind=lime
+key lime juice : mass liquid
+kumquat
+lemon
+lemon half : key=lemon plural=halves
+lemon juice = juice of lemon, juice of a lemon, lemon's juice : mass liquid key=lemon-juice
+lemon peel : mass key=lemon-zest
+lemon pulp : mass
+lemon rind : mass key=lemon-zest
+lemon slice = slice of lemon, slices of lemon : key=lemon
+lemon twist
+lemon wedge : key=lemon
+lemon zest = zest of lemon, zest of a lemon, zest of one lemon, lemon's zest : mass key=lemon-zest
+lime
+lime half : key=lime plural=halves
+lime juice = juice of lime, juice of a lime : mass liquid key=lime-juice
+lime peel : mass key=lime-zest
+lime rind : mass key=lime-zest
+lime slice : key=lime
+lime wedge : key=lime
+lime zest = zest of lime, zest of a lime, zest of one lime : mass key=lime-zest
+limoo amani : key=dried-lime
+loomi : key=dried-lime
+makrut lime : key=makrut-lime
+mandarin
+mandarin juice : mass liquid key=tangerine-juice
+mandarin orange : key=mandarin
+mandarin segment : key=mandarin
+mandarin zest : mass key=tangerine-zest
+meyer lemon : kind=lemon proper=1
+minneola
+mixed candied peel : mass key=candied-peel
+mixed peel : mass key=candied-peel
+navel orange : kind=orange
+omani lime : key=dried-lime
+orange
+orange juice = oj, juice of an orange, juice of orange : mass liquid key=orange-juice
+orange peel : mass key=orange-zest
+orange rind : mass key=orange-zest
+orange segment : key=orange
+orange slice : key=orange
+orange wedge : key=orange
+orange zest = zest of orange, zest of an orange, zest of one orange : mass key=orange-zest
+persian dried lime : key=dried-lime proper=1
+persian lime : kind=lime proper=1
+pink grapefruit : kind=grapefruit
+pomelo = pummelo
+preserved lemon : kind=lemon
+preserved lemon peel : mass
+red grapefruit : kind=grapefruit key=ruby-grapefruit
+ruby grapefruit : kind=grapefruit key=ruby-grapefruit
+satsuma
+satsuma juice : mass liquid key=tangerine-juice
+seville orange : kind=orange proper=1 key=seville-orange
+seville orange juice : mass liquid key=sour-orange-juice
+sour orange : kind=orange key=seville-orange
+sour orange juice : mass liquid key=sour-orange-juice
+strip of lemon peel : mass key=lemon-zest
+strip of orange peel : mass key=orange-zest
+sudachi
+tangelo
+tangerine
+tangerine juice : mass liquid key=tangerine-juice
+tangerine zest : mass key=tangerine-zest
+tinned mandarin : key=mandarin
+ugli fruit
+unwaxed lemon : key=lemon
+unwaxed orange : key=orange
+valencia orange : kind=orange proper=1
+yuzu : mass
+yuzu juice : mass liquid
+yuzu peel : mass key=yuzu-zest
+yuzu zest : mass key=yuzu-zest
+
+# Berries and currants
+@ FOOD noun group=berry
+barberry : group=dried-fruit
+berry
+berry purée = berry puree : mass
+bilberry
+blackberry : key=blackberry
+blackcurrant = black currant
+blueberry
+boysenberry
+bramble : key=blackberry
+cloudberry
+cranberry
+dried goji berry : group=dried-fruit key=goji-berry
+elderberry
+freeze-dried raspberry : group=dried-fruit
+freeze-dried strawberry : group=dried-fruit
+fresh cranberry : kind=cranberry
+fresh currant
+frozen berry : key=frozen-berry
+frozen blueberry : kind=blueberry
+frozen cranberry : kind=cranberry
+frozen mixed berry : key=frozen-berry
+frozen raspberry : kind=raspberry
+frozen strawberry : kind=strawberry
+frozen summer fruit : key=summer-fruit
+fruits of the forest : key=summer-fruit
+goji berry : group=dried-fruit key=goji-berry
+golden raspberry : kind=raspberry
+gooseberry
+huckleberry
+juniper berry : group=spice
+lingonberry
+loganberry
+marionberry
+mixed berry
+mulberry
+raspberry
+raspberry purée = raspberry puree : mass
+redcurrant = red currant
+rowan berry
+saskatoon berry = saskatoon : proper=1 key=saskatoon-berry
+sea buckthorn : mass
+serviceberry : key=saskatoon-berry
+strawberry
+strawberry purée = strawberry puree : mass
+summer fruit : key=summer-fruit
+tayberry
+white currant = whitecurrant
+wild blueberry : kind=blueberry
+wild strawberry : kind=strawberry
+wolfberry : group=dried-fruit key=goji-berry
+
+# Dried fruit
+@ FOOD noun group=dried-fruit
+candied fruit : key=candied-fruit
+crystallised pineapple : mass
+currant
+date : ambiguous
+date paste : mass group=paste
+deglet noor date = deglet noor : kind=date proper=2 key=deglet-noor-date
+deglet nour : kind=date key=deglet-noor-date
+dried apricot
+dried banana
+dried barberry : key=dried-barberry
+dried blueberry
+dried cherry : key=dried-cherry
+dried coconut : mass group=nut
+dried cranberry : key=dried-cranberry
+dried currant : key=currant
+dried date : key=date
+dried fig
+dried mango : mass
+dried mixed berry
+dried mulberry
+dried peach
+dried persimmon
+dried pineapple : mass
+dried plum : key=prune
+dried sour cherry : key=dried-cherry
+dried strawberry
+dried tart cherry : key=dried-cherry
+dried vine fruit : key=mixed-vine-fruit
+fruit leather : mass
+glacé fruit : key=candied-fruit
+golden raisin : key=sultana
+hunza apricot : proper=1
+imli : mass group=paste key=tamarind
+jumbo raisin : kind=raisin
+kokum : mass group=spice
+medjool date = medjool : kind=date proper=1
+mixed candied fruit : key=candied-fruit
+mixed vine fruit = vine fruit : key=mixed-vine-fruit
+pitted prune : key=prune
+prune : key=prune
+raisin
+seedless raisin : key=raisin
+sultana : key=sultana
+sweetened dried cranberry : key=dried-cranberry
+tamarind : mass group=paste key=tamarind
+tamarind block : mass group=paste key=tamarind
+tamarind pulp : mass group=paste key=tamarind
+wet tamarind : mass group=paste key=tamarind
+zante currant : key=currant proper=1
+zereshk : key=dried-barberry
