@@ -27,6 +27,7 @@ grammar_folders := $(sort $(wildcard grammars grammars/*/))
 object = $(patsubst %.c,$(B)/obj/%.o,$1)
 lib_objects := $(call object,$(filter-out src/cli/%,$(sources))) $(B)/obj/embedded.o
 cli_objects := $(call object,$(filter src/cli/%,$(sources)))
+support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/*.c))
 
 .PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
@@ -69,14 +70,18 @@ $(B)/libtamis.a: $(lib_objects) $(B)/lib.list
 $(B)/tamis: $(cli_objects) $(B)/libtamis.a
 	$(LINK) -o $@ $^ $(LIB_LIBS)
 
-$(B)/test/%: $(B)/obj/tests/unit/%.o $(B)/libtamis.a
+$(B)/test/%: $(B)/obj/tests/unit/%.o $(support_objects) $(B)/libtamis.a
 	@mkdir -p $(@D)
 	$(LINK) -o $@ $^ $(LIB_LIBS) $$($(PKG_CONFIG) --libs cmocka)
 
-$(B)/score $(B)/bench: $(B)/%: $(B)/obj/tests/%.o $(B)/libtamis.a
+$(B)/score: $(call object,$(wildcard tests/score/*.c))
+$(B)/bench: $(call object,$(wildcard tests/bench/*.c))
+$(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a
 	$(LINK) -o $@ $^ $(LIB_LIBS) -lm
 
 -include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
+
+$(B)/obj/src/cli/main.o: CPPFLAGS += -DTAMIS_VERSION='"$(VERSION)"'
 
 # ---- running ----------------------------------------------------------------
 
