@@ -7,6 +7,7 @@
 #include "write/equivalent.h"
 
 #include "base/print.h"
+#include "grammar/units.h"
 
 static const struct ratio cup_ml = {473176473, 2000000};
 static const struct ratio ounce_g = {45359237, 1600000};
@@ -216,8 +217,8 @@ range_of(const struct amount *a, struct range *out)
 
 	if (!a->present || !a->known || !u || !u->has_base)
 		return false;
-	out->min = ratio_mul(ratio_add(a->min, u->offset), u->factor);
-	out->max = ratio_mul(ratio_add(a->max, u->offset), u->factor);
+	out->min = unit_to_base(u, a->min);
+	out->max = unit_to_base(u, a->max);
 	return out->min.num > 0 && is_below(out->max, 1000000);
 }
 

@@ -16,7 +16,7 @@ escape_utf8(struct buf *b, struct str s)
 	for (size_t i = 0; i < s.n; i += n) {
 		struct str rest = str_cut(s, i, s.n);
 
-		if (fold_decode(rest, &n) < 0)
+		if (fold_decode(rest, &n) <= 0)
 			buf_put_z(b, REPLACEMENT);
 		else
 			buf_put(b, str_cut(rest, 0, n));

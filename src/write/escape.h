@@ -8,7 +8,8 @@
 
 #include "base/buf.h"
 
-/* A copy in valid UTF-8: each byte that begins no character becomes U+FFFD. */
+/* A copy in valid UTF-8: a byte that begins no character, and a NUL, which
+ * many readers end a string at, become U+FFFD. */
 void escape_utf8(struct buf *b, struct str s);
 /* One line of Markdown that reads as s: blanks and control characters become
  * single spaces, characters that mark something up get a backslash. */

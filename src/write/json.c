@@ -5,6 +5,7 @@
  */
 #include "write/writers.h"
 
+#include "grammar/units.h"
 #include "write/node.h"
 #include "write/text.h"
 
@@ -283,8 +284,8 @@ put_base(struct node o, const struct amount *a)
 		return;
 	}
 	base = node_object(o, "base");
-	node_ratio(base, "min", ratio_mul(ratio_add(a->min, u->offset), u->factor));
-	node_ratio(base, "max", ratio_mul(ratio_add(a->max, u->offset), u->factor));
+	node_ratio(base, "min", unit_to_base(u, a->min));
+	node_ratio(base, "max", unit_to_base(u, a->max));
 	node_str(base, "unit", str_of(base_names[u->dimension]));
 }
 
