@@ -15,11 +15,12 @@ OURS := -std=c11 -D_POSIX_C_SOURCE=200809L -Isrc -Wall -Wextra -Wmissing-prototy
 LIB_CFLAGS := $(shell $(PKG_CONFIG) --cflags $(LIBRARIES) 2>/dev/null)
 LIB_LIBS := $(shell $(PKG_CONFIG) --libs $(LIBRARIES) 2>/dev/null)
 COMPILE = $(CC) $(OURS) $(LIB_CFLAGS) $(CPPFLAGS) $(CFLAGS)
-LINK = $(CC) -pthread $(CFLAGS) $(LDFLAGS)
+# Objects first, then the archive, then the libraries.
+LINK = $(CC) -pthread $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(B)/libtamis.a $(LIB_LIBS)
 
 sources := $(sort $(wildcard src/*.c src/*/*.c))
 headers := $(sort $(wildcard src/*.h src/*/*.h))
-tests := $(sort $(wildcard tests/*.c tests/*/*.c))
+tests := $(sort $(wildcard tests/*/*.[ch]))
 grammars := $(sort $(wildcard $(foreach e,lex gram tsv,grammars/*.$e grammars/*/*.$e)))
 # Every place a grammar folder or file can be added in.
 grammar_folders := $(sort $(wildcard grammars grammars/*/))
@@ -68,20 +69,21 @@ $(B)/libtamis.a: $(lib_objects) $(B)/lib.list
 	$(AR) rcs $@ $(lib_objects)
 
 $(B)/tamis: $(cli_objects) $(B)/libtamis.a
-	$(LINK) -o $@ $^ $(LIB_LIBS)
+	$(LINK)
 
 $(B)/test/%: $(B)/obj/tests/unit/%.o $(support_objects) $(B)/libtamis.a
 	@mkdir -p $(@D)
-	$(LINK) -o $@ $^ $(LIB_LIBS) $$($(PKG_CONFIG) --libs cmocka)
+	$(LINK) $$($(PKG_CONFIG) --libs cmocka)
 
 $(B)/score: $(call object,$(wildcard tests/score/*.c))
 $(B)/bench: $(call object,$(wildcard tests/bench/*.c))
 $(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a
-	$(LINK) -o $@ $^ $(LIB_LIBS) -lm
+	$(LINK) -lm
 
 -include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
 
-$(B)/obj/src/cli/main.o: CPPFLAGS += -DTAMIS_VERSION='"$(VERSION)"'
+$(B)/obj/src/cli/main.o: private CPPFLAGS += -DTAMIS_VERSION='"$(VERSION)"'
+$(B)/obj/src/cli/main.o: Makefile
 
 # ---- running ----------------------------------------------------------------
 
@@ -127,7 +129,8 @@ format: ## clang-format every source in place
 	clang-format -i $(sources) $(headers) $(tests)
 
 bless: all $(B)/test/test_cases ## show what changed in the golden files; ask; take it
-	@B=$(B) BLESS=1 $(B)/test/test_cases && sh tests/bless.sh
+	-@B=$(B) $(B)/test/test_cases >/dev/null 2>&1
+	@sh tests/bless.sh $(B)/cases
 
 install: all ## into $(DESTDIR)$(PREFIX)
 	install -d $(addprefix $(DESTDIR)$(PREFIX)/,bin lib/pkgconfig include/tamis/base)

@@ -1,0 +1,47 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * popen() of the program in the build folder.
+ */
+#include "program.h"
+
+#include "base/buf.h"
+
+#include <limits.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <sys/wait.h>
+
+struct str
+build_folder(struct arena *a)
+{
+	const char *asked = getenv("B");
+	char path[PATH_MAX];
+
+	if (!realpath(asked ? asked : "build", path))
+		return STR("build");
+	return arena_str(a, str_of(path));
+}
+
+struct ran
+program_run(struct arena *a, const char *folder, const char *env, const char *arguments)
+{
+	struct ran ran = {-1, STR("")};
+	struct buf out = buf_in(a);
+	char piece[8192];
+	size_t n;
+	int status;
+	FILE *f = popen(arena_fmt(a, "cd '%s' && %s '%s/tamis' %s", folder, env,
+			    build_folder(a).p, arguments)
+			    .p,
+	    "r");
+
+	if (!f)
+		return ran;
+	while ((n = fread(piece, 1, sizeof piece, f)) > 0)
+		buf_put(&out, (struct str){piece, n});
+	status = pclose(f);
+	if (WIFEXITED(status))
+		ran.status = WEXITSTATUS(status);
+	ran.out = arena_str(a, buf_str(&out));
+	return ran;
+}
