@@ -198,7 +198,7 @@ text_ingredient(struct buf *b, const struct ingredient *in)
 	for (size_t i = 0; i < in->alternatives; i++)
 		put_alternative(&line, &in->alternative[i]);
 	if (in->optional)
-		put_with(&line, " ", STR("(optional)"));
+		put_with(&line, ", ", STR("optional"));
 	buf_put(b, buf_str(&line));
 }
 

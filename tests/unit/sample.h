@@ -204,7 +204,7 @@ sample_measures(struct arena *a, struct draft *d)
 
 static const struct finding_kind sample_kind = {.code = "missing-scale"};
 
-static struct draft *
+static inline struct draft *
 sample_draft(struct arena *a)
 {
 	struct draft *d = arena_new(a, struct draft);
