@@ -29,7 +29,7 @@ object = $(patsubst %.c,$(B)/obj/%.o,$1)
 lib_objects := $(call object,$(filter-out src/cli/%,$(sources))) $(B)/obj/embedded.o
 cli_objects := $(call object,$(filter src/cli/%,$(sources)))
 support_objects := $(call object,$(wildcard tests/support/*.c))
-unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/*.c))
+unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
 
 .PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
 	format bless install clean help libraries FORCE

@@ -10,8 +10,6 @@
 #include "grammar/grammar.h"
 #include "read/read.h"
 
-enum { MAX_SOURCE = 16 << 20 };
-
 struct grammar *
 tamis_grammar_open(const char *dir, const char *language, struct err *e)
 {
@@ -44,7 +42,7 @@ tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str s
 
 	arena_init(&first);
 	a = settle(&first);
-	s = script_read(a, source, name, o->max_source ? o->max_source : MAX_SOURCE, e);
+	s = script_read(a, source, name, o->max_source, e);
 	if (!s) {
 		first = *a;
 		arena_release(&first);
