@@ -119,16 +119,24 @@ put_words(struct buf *b, struct str name)
 		buf_put_char(b, name.p[i] == '-' ? ' ' : name.p[i]);
 }
 
+/* Short forms that are misread (a lone "l" is a one) or little known. */
+static const char *const spelled_out[] = {"l", "dsp", "pt", "qt", "gal"};
+
+static bool
+is_spelled_out(struct str brief)
+{
+	for (size_t i = 0; i < sizeof spelled_out / sizeof *spelled_out; i++)
+		if (str_is_z(brief, spelled_out[i]))
+			return true;
+	return false;
+}
+
 void
 print_unit(struct buf *b, const struct unit *u, bool many)
 {
-	bool brief;
-
 	if (!u)
 		return;
-	/* A lone "l" is read as a one: litres are spelled out. */
-	brief = u->brief.n && !str_is(u->brief, u->name) && !str_is_z(u->brief, "l");
-	if (brief)
+	if (u->brief.n && !str_is(u->brief, u->name) && !is_spelled_out(u->brief))
 		buf_put(b, u->brief);
 	else
 		put_words(b, many && u->plural.n ? u->plural : u->name);

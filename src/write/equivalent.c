@@ -272,17 +272,30 @@ equivalent_put_size(struct buf *b, const struct amount *size)
 	buf_put(b, buf_str(&other));
 }
 
-/* A spoon is a spoon everywhere: nothing below a quarter of a cup. */
+/* In grams or millilitres, where assembly could tell them. */
+static void
+put_known_metric(struct buf *b, const struct amount *metric)
+{
+	struct range base;
+
+	if (range_of(metric, &base))
+		put_metric(
+		    b, base, metric->unit->dimension == DIM_MASS ? &masses : &volumes);
+}
+
+/* A spoon is a spoon everywhere: nothing below a quarter of a cup. A stick of
+ * butter is known by that name in one country only. */
 void
 equivalent_put(struct buf *b, const struct amount *said, const struct amount *metric)
 {
 	struct range base;
 
+	if (said->present && said->unit && str_is_z(said->unit->name, "stick"))
+		put_known_metric(b, metric);
 	if (!range_of(said, &base) || said->unit->dimension == DIM_LENGTH)
 		return;
 	if (said->unit->metric || said->unit->dimension != DIM_VOLUME)
 		put_converted(b, said->unit, base);
-	else if (!is_below(base.max, 59) && range_of(metric, &base))
-		put_metric(
-		    b, base, metric->unit->dimension == DIM_MASS ? &masses : &volumes);
+	else if (!is_below(base.max, 59))
+		put_known_metric(b, metric);
 }

@@ -137,6 +137,7 @@ UNIT(gram, "grams", "g", true);
 UNIT(kilogram, "kilograms", "kg", true);
 UNIT(millilitre, "millilitres", "ml", true);
 UNIT(litre, "litres", "l", true);
+UNIT(quart, "quarts", "qt", false);
 UNIT(fahrenheit, "fahrenheit", "", false);
 UNIT(celsius, "celsius", "", true);
 static const struct unit fluid_ounce = {
@@ -167,6 +168,7 @@ static const struct {
     {{true, true, {3, 2}, {3, 2}, &litre}, "1.5 litres"},
     {{true, true, {1, 2}, {1, 2}, &litre}, "0.5 litre"},
     {{true, true, {1, 1}, {1, 1}, &litre}, "1 litre"},
+    {{true, true, {2, 1}, {2, 1}, &quart}, "2 quarts"},
     {{true, true, {6, 1}, {6, 1}, &fluid_ounce}, "6 fluid ounces"},
     {{true, true, {1, 1}, {1, 1}, &fluid_ounce}, "1 fluid ounce"},
     {{true, true, {1, 1}, {1, 1}, &pinch}, "1 pinch"},

@@ -25,6 +25,7 @@ static const struct unit unit_pound = {
     Z("pound"), Z("pounds"), Z("lb"), DIM_MASS, false, true, {45359237, 100000}, {0, 1}};
 static const struct unit unit_cm = {
     Z("centimetre"), Z("centimetres"), Z("cm"), DIM_LENGTH, true, true, {10, 1}, {0, 1}};
+static const struct unit unit_stick = {.name = Z("stick"), .plural = Z("sticks")};
 static const struct unit unit_piece = {.name = Z("piece"), .plural = Z("pieces")};
 
 static void
@@ -78,6 +79,8 @@ static const struct row rows[] = {
     {{1, 1}, {1, 1}, &unit_pound, {0, 0}, NULL, "450 g"},
     {{3, 1}, {3, 1}, &unit_pound, {0, 0}, NULL, "1.36 kg"},
     {{3, 1}, {3, 1}, NULL, {150, 1}, &unit_gram, ""},
+    {{1, 1}, {1, 1}, &unit_stick, {1134, 10}, &unit_gram, "115 g"},
+    {{1, 1}, {1, 1}, &unit_stick, {0, 0}, NULL, ""},
     {{2, 1}, {2, 1}, &unit_can, {800, 1}, &unit_gram, ""},
     {{200, 1}, {200, 1}, &unit_celsius, {0, 0}, NULL, ""},
     {{5, 1}, {5, 1}, &unit_minute, {0, 0}, NULL, ""},
