@@ -47,7 +47,7 @@ put_diagnostic(struct episode *e, const struct draft *d, const struct diagnostic
 {
 	put_position(&e->out, e, d->script, odd->span.beg);
 	put_severity(&e->out, SEVERITY_NOTE, look);
-	buf_put(&e->out, odd->text);
+	look_put(&e->out, odd->text);
 	buf_put_z(&e->out, " [script]\n");
 	excerpt_put(&e->out, d->script, odd->span, look, STR(""));
 }
@@ -59,7 +59,7 @@ put_related(struct episode *e, const struct draft *d, const struct related *r)
 
 	buf_put_z(&e->out, "  see ");
 	put_position(&e->out, e, d->script, r->place.span.beg);
-	buf_put(&e->out, r->message);
+	look_put(&e->out, r->message);
 	if (when.n)
 		buf_fmt(&e->out, ", %.*s", (int)when.n, when.p);
 	buf_put_char(&e->out, '\n');
@@ -71,13 +71,13 @@ put_finding(struct episode *e, const struct draft *d, const struct finding *f,
 {
 	put_position(&e->out, e, d->script, f->place.span.beg);
 	put_severity(&e->out, f->severity, look);
-	buf_put(&e->out, f->message);
+	look_put(&e->out, f->message);
 	buf_fmt(&e->out, " [%s]\n", f->kind->code);
 	excerpt_put(
 	    &e->out, d->script, f->place.span, look, time_text(&e->arena, f->place.at_ms));
 	if (f->suggestion.n) {
 		buf_put_z(&e->out, "  try: ");
-		buf_put(&e->out, f->suggestion);
+		look_put(&e->out, f->suggestion);
 		buf_put_char(&e->out, '\n');
 	}
 	for (size_t i = 0; i < f->relateds; i++)

@@ -61,6 +61,13 @@ look_put_char(struct buf *b, struct str s)
 	return n;
 }
 
+void
+look_put(struct buf *b, struct str s)
+{
+	for (size_t at = 0; at < s.n;)
+		at += look_put_char(b, str_cut(s, at, s.n));
+}
+
 static size_t
 count_columns(struct str s)
 {

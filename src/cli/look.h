@@ -39,6 +39,9 @@ void look_paint(struct buf *b, const struct look *look, enum paint paint);
  * becomes a space, a byte that is no UTF-8 a U+FFFD. Returns its bytes. */
 size_t look_put_char(struct buf *b, struct str s);
 
+/* The same for all of s. */
+void look_put(struct buf *b, struct str s);
+
 /* s in lines of at most `width` columns, each after `indent` spaces. */
 void look_put_wrapped(struct buf *b, struct str s, size_t indent, size_t width);
 

@@ -1,0 +1,212 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Inputs that nobody would write, built here: each must come through all
+ * stages and writers sound, within some seconds.
+ */
+#include "../support/spans.h"
+#include "tamis.h"
+
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stddef.h>
+#include <stdint.h>
+#include <unistd.h>
+
+#include <cmocka.h>
+
+#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
+
+enum {
+	SECONDS = 20, /* sanitizers and valgrind are slow; a hang is slower */
+	SIZE = 100000
+};
+
+struct hostile {
+	const char *name;
+	const char *head; /* comes first, once */
+	const char *unit; /* repeated to the size */
+};
+
+static const struct hostile repeats[] = {
+    {"nothing", "", ""},
+    {"blank lines", "", "\n"},
+    {"one word without end", "", "a"},
+    {"digits without end", "[0:00] ", "9"},
+    {"numbers", "[0:00] ", "1 "},
+    {"number words", "[0:00] ", "one hundred and "},
+    {"halves", "[0:00] ", "half a "},
+    {"and a half", "[0:00] one ", "and a half "},
+    {"ranges", "[0:00] ", "1 to "},
+    {"alternatives", "[0:00] a cup of ", "flour or "},
+    {"corrections", "[0:00] ", "two cups, sorry, "},
+    {"whiles", "[0:00] bake it ", "while that bakes "},
+    {"steps without end", "[0:00] ", "Bake it for ten minutes at 200. "},
+    {"foods without end", "[0:00] ", "a teaspoon of salt, "},
+    {"stamps alone", "", "[0:00]\n"},
+    {"stamps backwards", "[9:00] Hello\n", "[0:01] there\n"},
+    {"stamps too large", "", "[99999999999:59] a cup of flour\n"},
+    {"dishes", "", "[0:01] First up, onion soup. Next, bread.\n"},
+    {"headings", "", "# Soup\n"},
+    {"tables", "", "| 0:01 | a | b |\n"},
+    {"bars", "", "|"},
+    {"brackets", "[0:00] ", "["},
+    {"tags", "WEBVTT\n\n00:01.000 --> 00:02.000\n", "<b>"},
+    {"open tags", "WEBVTT\n\n00:01.000 --> 00:02.000\n", "<"},
+    {"entities", "WEBVTT\n\n00:01.000 --> 00:02.000\n", "&amp;&#x;&"},
+    {"cues", "WEBVTT\n\n", "00:01.000 --> 00:02.000\na cup\n\n"},
+    {"arrows", "WEBVTT\n\n", "-->"},
+    {"subrip", "", "1\n00:00:01,000 --> 00:00:02,000\na cup\n\n"},
+    {"combining marks", "[0:00] e", "\xcc\x81"},
+    {"broken UTF-8", "[0:00] ", "\xf0\x9f\xff\xc3"},
+    {"UTF-16", "\xff\xfe", "1 \n"},
+    {"right to left", "[0:00] ",
+	"\xe2\x80\xae"
+	"123 "},
+    {"vulgar fractions", "[0:00] ", "\xc2\xbd"},
+};
+
+static void
+draft_and_write(
+    struct arena *a, const struct grammar *g, const char *name, struct str source)
+{
+	struct tamis_options o = {NULL, 0};
+	struct err e = {0};
+	struct draft *d;
+	const struct writer *w;
+
+	alarm(SECONDS);
+	d = tamis_draft(g, &o, source, name, &e);
+	/* Over a cap is an answer too, but it has to name the cap. */
+	if (!d && !e.text[0])
+		fail_msg("%s: neither a draft nor an error", name);
+	if (d && spans_wrong(d))
+		fail_msg("%s: %s", name, spans_wrong(d));
+	for (size_t i = 0; d && (w = tamis_writer(i)); i++) {
+		struct buf out = buf_in(a);
+
+		w->write(d, g, &out);
+	}
+	tamis_draft_free(d);
+	alarm(0);
+}
+
+static void
+repeats_come_through(void **state)
+{
+	for (size_t i = 0; i < COUNT(repeats); i++) {
+		struct arena a;
+		struct buf b;
+
+		arena_init(&a);
+		b = buf_in(&a);
+		buf_put_z(&b, repeats[i].head);
+		while (repeats[i].unit[0] && b.n < SIZE)
+			buf_put_z(&b, repeats[i].unit);
+		draft_and_write(&a, *state, repeats[i].name, buf_str(&b));
+		arena_release(&a);
+	}
+}
+
+static uint32_t
+next_random(uint32_t *seed)
+{
+	*seed = *seed * 1664525u + 1013904223u;
+	return *seed >> 16;
+}
+
+static void
+noise_comes_through(void **state)
+{
+	uint32_t seed = 1;
+
+	for (size_t i = 0; i < 40; i++) {
+		struct arena a;
+		struct buf b;
+
+		arena_init(&a);
+		b = buf_in(&a);
+		if (i % 2)
+			buf_put_z(&b, "WEBVTT\n\n00:01.000 --> 00:02.000\n");
+		while (b.n < 2000)
+			buf_put_char(
+			    &b, (char)(next_random(&seed) & (i % 4 ? 0xff : 0x7f)));
+		draft_and_write(&a, *state, "noise", buf_str(&b));
+		arena_release(&a);
+	}
+}
+
+/* Words that the grammar knows, in every order but a sensible one. */
+static void
+word_salad_comes_through(void **state)
+{
+	static const char *const words[] = {"half", "a", "cup", "of", "to", "ten",
+	    "minutes", "bake", "flour", "sorry", "or", "and", "oven", "200", "degrees",
+	    "until", "golden", "the", "per", "side", "another", "medium", "heat", "for",
+	    "pan", "in", "with", ",", ".", "\n[0:10]", "inch", "1/2", "egg", "don't", "if",
+	    "while", "sauce", "next"};
+	uint32_t seed = 7;
+
+	for (size_t i = 0; i < 60; i++) {
+		struct arena a;
+		struct buf b;
+
+		arena_init(&a);
+		b = buf_in(&a);
+		buf_put_z(&b, "[0:00] ");
+		for (size_t k = 0; k < 400; k++) {
+			buf_put_z(&b, words[next_random(&seed) % COUNT(words)]);
+			buf_put_char(&b, ' ');
+		}
+		draft_and_write(&a, *state, "word salad", buf_str(&b));
+		arena_release(&a);
+	}
+}
+
+static void
+cap_is_an_error_that_names_it(void **state)
+{
+	struct tamis_options o = {NULL, 100};
+	struct err e = {0};
+	struct arena a;
+	struct buf b;
+
+	arena_init(&a);
+	b = buf_in(&a);
+	while (b.n < 101)
+		buf_put_char(&b, 'a');
+	assert_null(tamis_draft(*state, &o, buf_str(&b), "long.txt", &e));
+	assert_true(e.set);
+	assert_non_null(strstr(e.text, "100"));
+	arena_release(&a);
+}
+
+static int
+open_grammar(void **state)
+{
+	struct err e = {0};
+
+	*state = tamis_grammar_open(NULL, "en", &e);
+	if (!*state)
+		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
+	return *state ? 0 : -1;
+}
+
+static int
+close_grammar(void **state)
+{
+	tamis_grammar_close(*state);
+	return 0;
+}
+
+int
+main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(repeats_come_through),
+	    cmocka_unit_test(noise_comes_through),
+	    cmocka_unit_test(word_salad_comes_through),
+	    cmocka_unit_test(cap_is_an_error_that_names_it),
+	};
+
+	return cmocka_run_group_tests(tests, open_grammar, close_grammar);
+}
