@@ -133,21 +133,19 @@ load_tables(struct grammar *g, const struct files *f, struct err *e)
 	return units_load(&g->units, grammar_table(g, "units"), &g->arena, e);
 }
 
-/* True where the lexeme has the flag, or the word as value of kind or group. */
+/* True where the lexeme has the flag, or the word as a value of some key. */
 static bool
 is_marked(const struct lexeme *l, struct str mark)
 {
 	for (size_t i = 0; i < l->attributes; i++)
 		if (str_is(l->attribute[i].key, mark) ||
-		    (str_is(l->attribute[i].value, mark) &&
-			(str_is_z(l->attribute[i].key, "kind") ||
-			    str_is_z(l->attribute[i].key, "group"))))
+		    str_is(l->attribute[i].value, mark))
 			return true;
 	return false;
 }
 
 /* A class CLASS.mark that a rule speaks of: the forms of CLASS whose lexeme has
- * the flag `mark`, or kind=mark, or group=mark. */
+ * the flag `mark`, or `mark` as the value of some key. */
 static void
 derive_class(struct lexicon *x, unsigned id)
 {

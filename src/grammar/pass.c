@@ -33,7 +33,8 @@ mark_mentions(struct looks *k, const struct rulepass *from)
 			const struct atom *atom = &from->rule.v[i]->op.v[j].atom;
 
 			for (size_t w = 0; w < CLASS_WORDS; w++)
-				k->mask.w[w] |= atom->any.w[w] | atom->none.w[w];
+				k->mask.w[w] |=
+				    atom->any.w[w] | atom->all.w[w] | atom->none.w[w];
 			if (atom->word)
 				k->named[atom->word->id] = 1;
 		}
@@ -92,12 +93,21 @@ overlaps(const struct classset *a, const struct classset *b)
 }
 
 static bool
+contains(const struct classset *a, const struct classset *part)
+{
+	for (size_t i = 0; i < CLASS_WORDS; i++)
+		if (part->w[i] & ~a->w[i])
+			return false;
+	return true;
+}
+
+static bool
 atom_takes(const struct atom *a, const struct look *l)
 {
 	if (a->word)
 		return l->word == a->word;
 	return (a->everything || overlaps(&a->any, &l->classes)) &&
-	       !overlaps(&a->none, &l->classes);
+	       contains(&l->classes, &a->all) && !overlaps(&a->none, &l->classes);
 }
 
 static void
@@ -127,6 +137,7 @@ put_op(struct buf *b, const struct looks *k, struct compiled_rule *r, const stru
 	    [OP_CLOSE] = ")",
 	    [OP_OR] = "|",
 	    [OP_FIELD] = "(",
+	    [OP_KEEP] = "\\K",
 	    [OP_AHEAD] = "(?=",
 	    [OP_NOT_AHEAD] = "(?!",
 	    [OP_BEHIND] = "(?<=",
@@ -195,7 +206,7 @@ pass_compile(struct pass *p, const struct rulepass *from, struct lexicon *x, str
 	arena_init(&scratch);
 	k = arena_new(&scratch, struct looks);
 	k->named = arena_array(&scratch, x->entry.n, uint8_t);
-	*p = (struct pass){.name = from->name};
+	*p = (struct pass){.name = from->name, .from = from->from};
 	p->tag_of_entry = arena_array(x->arena, x->entry.n, uint8_t);
 	mark_mentions(k, from);
 	ok = give_tags(p, k, x, e) && compile(p, write_pattern(p, from, k, x->arena), e);

@@ -21,7 +21,7 @@ struct compiled_rule {
 struct pcre2_real_code_8;
 
 struct pass {
-	struct str name;
+	struct str name, from;
 	struct pcre2_real_code_8 *code;
 	VEC(struct compiled_rule) rule;
 	uint8_t *tag_of_entry;             /* by entry id */

@@ -81,7 +81,18 @@ field_number(struct rulebook *b, struct str name)
 	return (unsigned)b->field.n - 1;
 }
 
-/* The inside of <A|B -C>. */
+/* A class name may have hyphens inside: FOOD.root-vegetable. */
+static size_t
+class_length(struct str s)
+{
+	size_t n = name_length(s);
+
+	while (n && n + 1 < s.n && s.p[n] == '-' && is_lower(s.p[n + 1]))
+		n += 1 + name_length(str_cut(s, n + 1, s.n));
+	return n;
+}
+
+/* The inside of <A|B +C -D>. */
 static bool
 read_classes(struct rule_reader *r, struct str in, struct atom *atom)
 {
@@ -89,17 +100,17 @@ read_classes(struct rule_reader *r, struct str in, struct atom *atom)
 
 	while (in.p) {
 		size_t n = 0;
-		bool none;
+		char sign;
 		unsigned id;
 
 		while (in.n && (in.p[0] == ' ' || in.p[0] == '|'))
 			take(&in, 1);
 		if (in.n == 0)
 			break;
-		none = in.p[0] == '-';
-		if (none)
+		sign = in.p[0];
+		if (sign == '-' || sign == '+')
 			take(&in, 1);
-		n = name_length(in);
+		n = class_length(in);
 		if (n == 0 || !is_upper(in.p[0]))
 			return fail(r, in.p, "a class name in capitals");
 		if (str_is_z(str_cut(in, 0, n), "ANY")) {
@@ -107,10 +118,13 @@ read_classes(struct rule_reader *r, struct str in, struct atom *atom)
 		} else {
 			id = lexicon_class(r->b->lexicon, str_cut(in, 0, n));
 			if (id == CLASSES_MAX)
-				return fail(r, in.p, "no more than 192 classes in all");
-			classset_add(none ? &atom->none : &atom->any, id);
+				return fail(r, in.p, "no more than 256 classes in all");
+			classset_add(sign == '-'   ? &atom->none
+				     : sign == '+' ? &atom->all
+						   : &atom->any,
+			    id);
 		}
-		any = any || !none;
+		any = any || (sign != '-' && sign != '+');
 		take(&in, n);
 	}
 	if (!any)
@@ -249,7 +263,10 @@ read_atom(struct rule_reader *r, struct str *s, struct pattern *p)
 static bool
 read_item(struct rule_reader *r, struct str *s, struct pattern *p)
 {
+	static const char structure[] = "()|^";
+	static const enum op_kind mark[] = {OP_OPEN, OP_CLOSE, OP_OR, OP_KEEP};
 	char c = s->p[0];
+	const char *at;
 	struct op op = {0};
 	size_t n;
 
@@ -271,13 +288,14 @@ read_item(struct rule_reader *r, struct str *s, struct pattern *p)
 		push(r, p, (struct op){.kind = OP_REPEAT, .text = take(s, n)});
 		return true;
 	}
-	if (c != '(' && c != ')' && c != '|')
+	at = c ? strchr(structure, c) : NULL;
+	if (!at)
 		return fail(
-		    r, s->p, "a class, a word, a name, or one of ( ) | ? * + { & !");
+		    r, s->p, "a class, a word, a name, or one of ( ) | ^ ? * + { & !");
 	p->depth += c == '(' ? 1 : c == ')' ? -1 : 0;
 	if (p->depth < 0)
 		return fail(r, s->p, "no ')' without '('");
-	push(r, p, (struct op){.kind = c == '(' ? OP_OPEN : c == ')' ? OP_CLOSE : OP_OR});
+	push(r, p, (struct op){.kind = mark[at - structure]});
 	take(s, 1);
 	return true;
 }
@@ -342,7 +360,7 @@ read_output(struct rule_reader *r, struct rule *rule, struct str *s)
 	if (!rule->skips)
 		rule->output = lexicon_class(r->b->lexicon, str_cut(*s, 0, n));
 	if (rule->output == CLASSES_MAX)
-		return fail(r, s->p, "no more than 192 classes in all");
+		return fail(r, s->p, "no more than 256 classes in all");
 	take(s, rule->skips ? 1 : n);
 	for (skip_blanks(s); s->n && s->p[0] != ':'; skip_blanks(s)) {
 		struct str key = take(s, name_length(*s)), value;
@@ -406,6 +424,7 @@ static bool
 read_statement(struct rule_reader *r, struct str s)
 {
 	struct rulepass pass = {0};
+	size_t from;
 
 	r->beg = s.p;
 	s = str_trim(s);
@@ -421,6 +440,10 @@ read_statement(struct rule_reader *r, struct str s)
 		return fail(
 		    r, s.p, "pass, let, rule, or an example that begins with + or -");
 	pass.name = str_trim(str_cut(s, 5, s.n));
+	from = str_find(pass.name, STR(" from "));
+	if (from < pass.name.n)
+		pass.from = str_trim(str_cut(pass.name, from + 6, pass.name.n));
+	pass.name = str_cut(pass.name, 0, from);
 	vec_push(r->b->lexicon->arena, &r->b->pass, pass);
 	return true;
 }

@@ -19,14 +19,15 @@ enum op_kind {
 	OP_NOT_AHEAD,  /* !( */
 	OP_BEHIND,     /* &<( */
 	OP_NOT_BEHIND, /* !<( */
+	OP_KEEP,       /* ^: what was matched before it is context */
 	OP_ATOM        /* one node: classes or a word */
 };
 
-/* What one node must be: of any class in `any` and none in `none`, or the
- * word. `everything` is <ANY>. */
+/* What one node must be: of any class in `any`, all in `all` and none in
+ * `none`, or the word. `everything` is <ANY>. */
 struct atom {
 	bool everything;
-	struct classset any, none;
+	struct classset any, all, none;
 	struct entry *word;
 };
 
@@ -57,6 +58,7 @@ struct rule {
 
 struct rulepass {
 	struct str name;
+	struct str from; /* the pass whose level it reads, aside of the others; or "" */
 	VEC(struct rule *) rule;
 };
 

@@ -48,10 +48,20 @@ reduce(struct chart *c, struct level *to, const struct level *from,
 	}
 }
 
+/* The level that a pass reads: that of the pass it names, else the top. */
+static uint32_t
+level_read_by(const struct chart *c, const struct pass *p)
+{
+	for (uint32_t i = 0; p->from.n && i + 1 < c->levels; i++)
+		if (str_is(c->g->pass[i].name, p->from))
+			return i + 1;
+	return (uint32_t)c->top;
+}
+
 static void
 run_pass(struct chart *c, const struct pass *p, struct matcher *m)
 {
-	uint32_t level = (uint32_t)c->levels - 1;
+	uint32_t level = level_read_by(c, p);
 	const struct level *from = &c->level[level];
 	struct level *to = &c->level[c->levels];
 	struct subject s = {make_tags(c, p, from), from->node.n, 0};
@@ -75,6 +85,8 @@ run_pass(struct chart *c, const struct pass *p, struct matcher *m)
 			     : match.span.beg + 1;
 	}
 	copy_nodes(c, to, from, (struct span){(uint32_t)s.from, (uint32_t)s.n});
+	if (p->from.n == 0)
+		c->top = c->levels;
 	c->levels++;
 }
 
@@ -96,7 +108,7 @@ chart_make(
 const struct level *
 chart_top(const struct chart *c)
 {
-	return &c->level[c->levels - 1];
+	return &c->level[c->top];
 }
 
 const struct level *

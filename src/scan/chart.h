@@ -38,6 +38,7 @@ struct chart {
 	struct tokens tokens;
 	struct level level[PASSES_MAX + 1]; /* 0: the tokens */
 	size_t levels;
+	size_t top; /* the level of the last pass that is not aside */
 	VEC(struct made) made;
 };
 

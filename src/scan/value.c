@@ -112,6 +112,10 @@ made_value(const struct chart *c, const struct node *n, struct quantity *out)
 	struct quantity v = exactly(ratio_int(0)), q;
 	bool any = false;
 
+	if (ratio_parse(node_attribute(c, n, "value"), &v.min)) {
+		*out = exactly(v.min);
+		return true;
+	}
 	if (range_value(c, n, out))
 		return true;
 	if (field_value(c, n, "hundreds", &q)) {
@@ -162,13 +166,26 @@ value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out
 	return true;
 }
 
+static bool
+is_rising(struct quantity q)
+{
+	return !q.reversed && ratio_order(q.min, q.max) < 0 &&
+	       ratio_order(ratio_mul(q.min, ratio_make(5, 2)), q.max) >= 0;
+}
+
 bool
 value_holds(const struct chart *c, const struct node *n)
 {
+	struct str check = node_attribute(c, n, "check");
+	struct str least = node_attribute(c, n, "least");
 	struct quantity q;
+	struct ratio bound;
 
-	if (!str_is_z(node_attribute(c, n, "check"), "rising"))
+	if (!check.n && !least.n)
 		return true;
-	return value_number(c, n, &q) && !q.reversed && ratio_order(q.min, q.max) < 0 &&
-	       ratio_order(ratio_mul(q.min, ratio_make(5, 2)), q.max) >= 0;
+	if (!value_number(c, n, &q) && !field_value(c, n, "value", &q))
+		return false;
+	if (check.n && !is_rising(q))
+		return false;
+	return !ratio_parse(least, &bound) || ratio_order(q.min, bound) >= 0;
 }

@@ -24,8 +24,9 @@ bool value_number(const struct chart *c, const struct node *n, struct quantity *
 /* The same for a run of nodes, such as a field's. */
 bool value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out);
 
-/* False where a rule's attribute check= speaks against the node it made:
- * check=rising wants the range of min and max to rise, by no more than 2.5. */
+/* False where a rule's attributes speak against the node it made. check=rising:
+ * the range of min and max rises, by no more than 2.5. least=N: the value is N
+ * or more. */
 bool value_holds(const struct chart *c, const struct node *n);
 
 #endif

@@ -1,0 +1,856 @@
+# The closed classes: marks, numbers, pronouns, auxiliaries, prepositions, and
+# the small words of talk.
+
+# ---- marks ---------------------------------------------------------------
+@ COMMA
+,
+;
+@ STOP
+.
+@ DOTS
+...
+@ COLON
+: : COLON
+@ DASH
+-
+@ SLASH
+/
+@ LPAR
+(
+[
+@ RPAR
+)
+]
+@ PERCENT
+%
+@ CURRENCY
+$
+@ DEGREE
+°
+@ INCHMARK unit=inch
+"
+@ BREAK
+<break>
+@ VULGAR
+<vulgar>
+
+# ---- numbers -------------------------------------------------------------
+@ ONES CARDWORD JOINS
+one = wun : value=1
+two : value=2
+three : value=3
+four : value=4
+five : value=5
+six : value=6
+seven : value=7
+eight : value=8
+nine : value=9
+@ ZERO
+zero : value=0
+@ TEENS CARDWORD JOINS
+ten : value=10
+eleven : value=11
+twelve : value=12
+thirteen : value=13
+fourteen : value=14
+fifteen : value=15
+sixteen : value=16
+seventeen : value=17
+eighteen : value=18
+nineteen : value=19
+@ TENS CARDWORD JOINS
+twenty : value=20
+thirty : value=30
+forty = fourty : value=40
+fifty : value=50
+sixty : value=60
+seventy : value=70
+eighty : value=80
+ninety : value=90
+@ HUNDRED JOINS
+hundred : value=100 scales
+@ THOUSAND JOINS
+thousand : value=1000
+@ DOZEN JOINS
+dozen : value=12 scales noun
+@ COUPLE JOINS
+couple : value=2
+@ HALF JOINS
+half : value=1/2
+halves : value=1/2
+@ PARTWORD JOINS
+quarter : value=1/4 noun
+fourth : value=1/4 noun
+third : value=1/3 noun
+fifth : value=1/5 noun
+sixth : value=1/6 noun
+eighth : value=1/8 noun
+tenth : value=1/10 noun
+@ ORDINAL
+first
+second
+third
+fourth
+fifth
+sixth
+seventh
+eighth
+ninth
+tenth
+last
+next
+other
+nth
+st
+nd
+rd
+th
+
+# ---- articles, pronouns, possessives --------------------------------------
+@ ART JOINS
+a
+an
+@ DET JOINS
+the
+this
+that
+these
+those
+my
+your
+our
+his
+her
+their
+its
+@ QUANT
+some
+any
+each
+every
+all
+both
+either
+another
+more
+most
+much
+many
+enough
+no
+other
+same
+whole
+such
+what
+which
+@ SUBJ
+i
+you
+we
+they
+he
+she
+y'all = yall, ya'll
+ya
+people
+everyone
+everybody
+somebody
+someone
+folks
+nobody
+chef
+@ SUBJ PRON
+it
+@ PRON
+this
+that
+these
+those
+them = 'em, em
+him
+her
+us
+me
+everything
+something
+anything
+nothing
+one
+ones
+guy
+guys
+thing
+things
+stuff
+bad boy
+bad boys
+fella
+fellas
+lot
+mine
+yours
+ourselves
+yourself
+itself
+themselves
+each other
+
+# ---- auxiliaries and clitics ----------------------------------------------
+@ AUX
+am
+'m
+are
+'re
+is
+'s
+was
+were
+be
+been
+being
+do
+does
+did
+have
+'ve
+has
+had
+'d
+'ll
+will
+would
+can
+could
+shall
+should
+might
+may
+must
+gonna = gon na, gunna
+going
+going to = goin to, go to
+want to
+wanna = wan na
+need
+need to
+needs to
+got to
+gotta = got ta
+have to
+has to
+going to want to
+like to
+love to
+ought
+ought to
+used to
+able to
+about to
+ready to
+let
+to
+@ NEG
+not
+n't
+never
+don't = dont, do n't
+doesn't = doesnt
+won't = wont
+can't = cant, cannot, can not
+shouldn't = shouldnt
+mustn't
+without
+no need to
+rather than
+instead of
+avoid
+nor
+@ BE
+is
+'
+'s
+are
+'re
+was
+were
+be
+been
+being
+am
+'m
+@ COND
+if
+unless
+whether
+@ WHEN
+when
+once
+as soon as
+after
+before
+while
+whilst
+until
+till
+til
+'til
+as
+by the time
+@ UNTIL
+until
+till
+til
+'til
+@ BECAUSE
+because
+cause = cos, 'cause, coz
+since
+so that
+otherwise
+that way
+just in case
+in case
+depending on
+although
+though
+even though
+which means
+@ REL
+which
+that
+who
+where
+@ WH
+what
+why
+how
+who
+whatever
+whenever
+wherever
+however
+
+# ---- prepositions and particles -------------------------------------------
+@ PREP
+in
+into
+on
+onto
+at
+over
+under
+underneath
+with
+to
+from
+of
+for
+by
+through
+around
+between
+inside
+outside
+across
+along
+against
+among
+behind
+beside
+next to
+on top of
+in front of
+out of
+off
+off of
+per
+within
+without
+during
+like
+than
+except
+besides
+above
+below
+beneath
+towards
+toward
+on to
+in to
+@ PLACEPREP
+in
+into
+on
+onto
+over
+under
+around
+inside
+through
+on top of
+in to
+on to
+between
+across
+underneath
+back in
+back into
+back on
+back onto
+@ PARTICLE
+in
+up
+down
+off
+out
+on
+over
+together
+away
+back
+through
+around
+aside
+apart
+along
+@ OF JOINS
+of
+@ TOWORD
+to
+@ WITH
+with
+@ FOR
+for
+@ PER
+per
+each
+apiece
+a piece
+
+# ---- joining and marking ----------------------------------------------------
+@ AND
+and
+plus
+n
+an'
+@ OR
+or
+@ BUT
+but
+yet
+@ MARK
+now
+then
+next
+first
+firstly
+first of all
+second of all
+secondly
+thirdly
+lastly
+last
+finally
+meanwhile
+in the meantime
+meantime
+after that
+afterwards
+afterward
+from there
+at this point
+at that point
+to start
+to begin
+to finish
+so then
+and then
+so now
+now then
+once again
+this time
+while we wait
+@ FILLER
+so
+okay = ok, 'kay
+right
+well
+alright = all right, aight
+uh = er, um, umm, uhh, erm, hm, hmm, mm, mmm, ah, oh, ooh, aw
+yeah = yep, yup, yes, yah
+you know
+i mean
+kind of = kinda
+sort of = sorta
+basically
+actually
+obviously
+literally
+honestly
+of course
+essentially
+pretty much
+as you can see
+as i said
+like i said
+like i say
+as i say
+you see
+you guys
+guys
+folks
+everyone
+everybody
+friends
+here
+there
+anyway
+anyways
+by the way
+look
+listen
+go ahead and
+go on and
+go and
+come in and
+just go ahead and
+boom
+bam
+voila
+simply
+just
+again
+even
+i suppose
+i guess
+i think
+i reckon
+i would say
+i'd say
+if you will
+let's say
+shall we say
+please
+mate
+love
+darling
+bless
+honey bun
+so yeah
+no worries
+at the end of the day
+for me
+for us
+real quick
+really quick
+real quickly
+believe me
+trust me
+let me tell you
+super simple
+super easy
+nice and easy
+@ ADV
+just
+now
+then
+really
+very
+also
+again
+gently
+slowly
+quickly
+carefully
+lightly
+well
+quite
+pretty
+super
+too
+only
+always
+still
+first
+already
+straight
+straight away
+right away
+immediately
+probably
+maybe
+simply
+ever so
+thoroughly
+evenly
+vigorously
+constantly
+continuously
+continually
+occasionally
+frequently
+regularly
+briefly
+gradually
+loosely
+tightly
+firmly
+generously
+sparingly
+liberally
+completely
+fully
+halfway
+separately
+together
+in half
+lengthways = lengthwise
+crossways = crosswise
+diagonally
+properly
+nicely
+directly
+every so often
+from time to time
+now and then
+once in a while
+a little
+a bit
+a little bit
+a touch
+one by one
+one at a time
+a bit at a time
+a little at a time
+in batches
+all over
+all around
+all the way
+as well
+once more
+actually
+either
+@ ADV MANNER
+gently
+slowly
+quickly
+carefully
+lightly
+thoroughly
+evenly
+vigorously
+constantly
+continuously
+continually
+occasionally
+frequently
+regularly
+briefly
+gradually
+loosely
+tightly
+firmly
+generously
+sparingly
+liberally
+completely
+fully
+separately
+together
+in half
+lengthways = lengthwise
+crossways = crosswise
+diagonally
+well
+directly
+immediately
+straight away
+one by one
+one at a time
+a bit at a time
+a little at a time
+in batches
+every so often
+from time to time
+on both sides
+on each side
+on all sides
+all over
+partially
+finely
+thinly
+thickly
+roughly
+coarsely
+freshly
+uncovered
+covered
+@ APPROX
+about
+around
+roughly
+approximately
+approx
+nearly
+almost
+maybe
+say
+something like
+somewhere around
+give or take
+probably
+like
+ish
+just over
+just under
+just about
+close to
+good
+@ ORSO
+or so
+or thereabouts
+give or take
+ish
+maybe
+roughly
+@ UPTO
+up to
+under
+less than
+no more than
+not more than
+at most
+no longer than
+not longer than
+within
+max
+maximum
+@ ATLEAST
+at least
+minimum
+no less than
+not less than
+over
+more than
+a minimum of
+a good
+@ ANOTHER
+another
+a further
+an extra
+an additional
+@ MORE
+more
+longer
+extra
+@ SORRY
+sorry
+no sorry
+oh sorry
+i mean
+no
+nope
+wait
+hang on
+hold on
+scratch that
+correction
+make that
+rather
+not
+i'm lying
+i lie
+i tell a lie
+tell a lie
+my mistake
+let me correct that
+actually
+should be
+i should say
+excuse me
+pardon
+pardon me
+@ CLAIM
+recipe
+dish
+meal
+dinner
+supper
+lunch
+tea
+breakfast
+whole thing
+whole recipe
+start to finish
+from start to finish
+on the table
+all in
+done in
+ready in
+@ OPTIONAL
+if you like
+if you want
+if you want to
+if you fancy
+if you've got it
+if you have it
+if you have some
+if you prefer
+optional
+optionally
+if you're into that
+if desired
+if using
+@ INFINITE
+overnight
+@ HEATWORD
+heat
+flame
+temp
+temperature
+setting
+burner
+@ SERVING
+serving
+portion
+people
+person
+folks
+four people
+of us
+of you
+guest
+mouth
+@ SERVING noun
+serving
+portion
+guest
+@ SERVES
+serves
+serve
+feeds
+feed
+makes
+make
+yields
+yield
+gives
+gives you
+gets you
+enough for
+@ CUEWORD
+side
+sides
+
+@ SUBJAUX
+im
+ive
+youre
+youll
+weve
+theyre
+theyll
+itll

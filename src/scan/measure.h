@@ -1,0 +1,36 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * What measure nodes of the chart say: amounts, lengths, times, temperatures,
+ * with their units, corrections and nested sizes.
+ */
+#ifndef TAMIS_MEASURE_H
+#define TAMIS_MEASURE_H
+
+#include "scan/value.h"
+
+struct said {
+	enum measure_kind kind;
+	struct amount value;
+	bool unit_stated;
+	bool reversed;
+	bool corrected; /* `first` was said before and put right */
+	struct amount first;
+	struct span words;       /* into script.text, without an article's "a" left out */
+	const struct node *size; /* of "a 14 ounce can": the ounces; NULL without */
+};
+
+/* Evaluates an AMT, LEN, DUR or TEMP node; region picks among units that differ
+ * (NULL: none known). False for any other node. */
+bool measure_of(
+    const struct chart *c, const char *region, const struct node *n, struct said *out);
+
+enum { DIMS_MAX = 3 };
+/* The lengths of a DIMS node ("20 by 30 centimetre"): how many there are. */
+size_t measure_dims(const struct chart *c, const char *region, const struct node *n,
+    struct said out[DIMS_MAX]);
+
+/* The unit that a node's words name, in the word class; NULL without. */
+const struct unit *measure_unit(const struct chart *c, const char *region,
+    struct field_nodes f, const char *class_name);
+
+#endif
