@@ -13,7 +13,7 @@
 # appliance=  the heat that the verb implies when none is named
 # write=      the verb that a written recipe uses in its place
 # same=       one key for spellings and for regional names of one action
-# verb=       (ACTNOUN) the verb that the noun stands for
+# action=     (ACTNOUN) the verb that the noun stands for
 #
 # A phrase inflects its first word; past=, part= and ing= give that word's form.
 
@@ -133,7 +133,7 @@ blacken
 blister
 scorch
 singe : ing=singeing
-burn : past=burnt part=burnt ambiguous
+burn : past=burned part=burnt ambiguous
 torch : ambiguous
 blowtorch : ambiguous
 puff up
@@ -146,7 +146,7 @@ gratinate
 gratiné : past=gratinéed part=gratinéed ing=gratinéing
 
 @ ACTION verb kind=heat heats
-barbecue = barbeque, bbq, barbie : appliance=barbecue ambiguous
+barbecue = barbeque, bbq : appliance=barbecue ambiguous
 spit-roast : appliance=barbecue
 deep-fry : appliance=fryer
 double-fry : appliance=fryer
@@ -737,7 +737,7 @@ defrost
 churn
 
 @ ACTION verb kind=prove passive
-prove : past=proved part=proved
+prove : past=proved part=proven
 proof : ambiguous
 rise : past=rose part=risen ambiguous
 leave to rise : past=left part=left split
@@ -802,7 +802,7 @@ check
 test
 probe : ambiguous
 temp : write=check-the-temperature ambiguous
-smell : past=smelt part=smelt
+smell : past=smelled part=smelt
 feel : past=felt part=felt
 tap : ambiguous
 
@@ -859,8 +859,8 @@ round : ambiguous
 ball up : split write=roll-into-a-ball
 smooth : ambiguous
 smooth out : split write=smooth
-level : ambiguous
-level off : split write=level
+level : past=leveled part=levelled ing=levelling ambiguous
+level off : past=leveled part=levelled ing=levelling split write=level
 even out : split write=level
 quenelle : ambiguous
 assemble
@@ -1069,123 +1069,123 @@ double up : split write=double
 # ---- nouns for actions ---------------------------------------------------
 
 @ ACTNOUN noun kind=mix
-stir = stirring, stir-round : verb=stir
-quick stir : verb=stir
-mix = mixing, mix-up : verb=mix
-toss = tossing : verb=toss
-whisk = whisking : verb=whisk ambiguous
-beat = beating : verb=beat
-whip = whipping : verb=whip
-fold = folding : verb=fold
-knead = kneading : verb=knead
-shake = shaking : verb=shake
-swirl : verb=swirl
-shuffle : verb=shake
-jiggle = wiggle, wobble : verb=shake
-blend : verb=blend ambiguous
-blitz = blitzing : verb=blend
-whizz = whiz : verb=blend
-pulse : verb=pulse ambiguous
-buzz : verb=blend
-zap : verb=microwave kind=heat heats
-massage : verb=massage
-scrunch : verb=scrunch
-muddle : verb=muddle
-stir-through : verb=stir
+stir = stirring, stir-round : action=stir
+quick stir : action=stir
+mix = mixing, mix-up : action=mix
+toss = tossing : action=toss
+whisk = whisking : action=whisk ambiguous
+beat = beating : action=beat
+whip = whipping : action=whip
+fold = folding : action=fold
+knead = kneading : action=knead
+shake = shaking : action=shake
+swirl : action=swirl
+shuffle : action=shake
+jiggle = wiggle, wobble : action=shake
+blend : action=blend ambiguous
+blitz = blitzing : action=blend
+whizz = whiz : action=blend
+pulse : action=pulse ambiguous
+buzz : action=blend
+zap : action=microwave kind=heat heats
+massage : action=massage
+scrunch : action=scrunch
+muddle : action=muddle
+stir-through : action=stir
 
 @ ACTNOUN noun kind=wash
-wash = washing : verb=wash
-rinse = rinsing : verb=rinse
-scrub = scrubbing : verb=scrub
-wipe = wipe-down, wipe-round : verb=wipe
-clean = clean-up : verb=clean ambiguous
-scrape : verb=scrape
-bath : verb=soak kind=soak ambiguous
-soak = soaking : verb=soak kind=soak
-dunk = dunking : verb=dip kind=soak
-drain = draining : verb=drain kind=drain ambiguous
-squeeze = squeezing : verb=squeeze kind=drain ambiguous
-spin : verb=spin kind=drain
-press = pressing : verb=press kind=shape
+wash = washing : action=wash
+rinse = rinsing : action=rinse
+scrub = scrubbing : action=scrub
+wipe = wipe-down, wipe-round : action=wipe
+clean = clean-up : action=clean ambiguous
+scrape : action=scrape
+bath : action=soak kind=soak ambiguous
+soak = soaking : action=soak kind=soak
+dunk = dunking : action=dip kind=soak
+drain = draining : action=drain kind=drain ambiguous
+squeeze = squeezing : action=squeeze kind=drain ambiguous
+spin : action=spin kind=drain
+press = pressing : action=press kind=shape
 
 @ ACTNOUN noun kind=heat heats
-bake : verb=bake
-roast : verb=roast ambiguous
-fry = fry-off : verb=fry
-boil : verb=boil ambiguous
-simmer : verb=simmer
-steam : verb=steam ambiguous
-sear : verb=sear
-toast = toasting : verb=toast ambiguous
-sweat : verb=sweat ambiguous
-grill = grilling : verb=grill ambiguous
-blast : verb=heat
-ping : verb=microwave
-char : verb=char
-cook : verb=cook ambiguous
-sizzle : verb=fry
-flash : verb=heat ambiguous
-warm = warm-through, warming : verb=warm ambiguous
-scald : verb=scald
-blanch = blanching : verb=blanch
+bake : action=bake
+roast : action=roast ambiguous
+fry = fry-off : action=fry
+boil : action=boil ambiguous
+simmer : action=simmer
+steam : action=steam ambiguous
+sear : action=sear
+toast = toasting : action=toast ambiguous
+sweat : action=sweat ambiguous
+grill = grilling : action=grill ambiguous
+blast : action=heat
+ping : action=microwave
+char : action=char
+cook : action=cook ambiguous
+sizzle : action=fry
+flash : action=heat ambiguous
+warm = warm-through, warming : action=warm ambiguous
+scald : action=scald
+blanch = blanching : action=blanch
 
 @ ACTNOUN noun kind=coat
-brush = brushing : verb=brush ambiguous
-coat = coating : verb=coat ambiguous
-dusting = dust : verb=dust
-drizzle = drizzling : verb=drizzle kind=add ambiguous
-sprinkle = sprinkling : verb=sprinkle kind=add ambiguous
-scattering = scatter : verb=scatter kind=add
-spray = spraying : verb=spray ambiguous
-spritz : verb=spritz
-baste = basting : verb=baste kind=flip
-glaze : verb=glaze ambiguous
-rub = rub-down, rubdown : verb=rub kind=season ambiguous
-grease = greasing : verb=grease ambiguous
-oiling : verb=oil
-dip = dipping : verb=dip ambiguous
-roll = rolling : verb=roll kind=shape ambiguous
-pat : verb=pat kind=shape ambiguous
-stretch : verb=stretch kind=shape
-turn : verb=turn kind=flip ambiguous
-flip : verb=turn kind=flip
-tap : verb=tap kind=shape ambiguous
-bang : verb=tap kind=shape
-knock : verb=tap kind=shape
+brush = brushing : action=brush ambiguous
+coat = coating : action=coat ambiguous
+dusting = dust : action=dust
+drizzle = drizzling : action=drizzle kind=add ambiguous
+sprinkle = sprinkling : action=sprinkle kind=add ambiguous
+scattering = scatter : action=scatter kind=add
+spray = spraying : action=spray ambiguous
+spritz : action=spritz
+baste = basting : action=baste kind=flip
+glaze : action=glaze ambiguous
+rub = rub-down, rubdown : action=rub kind=season ambiguous
+grease = greasing : action=grease ambiguous
+oiling : action=oil
+dip = dipping : action=dip ambiguous
+roll = rolling : action=roll kind=shape ambiguous
+pat : action=pat kind=shape ambiguous
+stretch : action=stretch kind=shape
+turn : action=turn kind=flip ambiguous
+flip : action=turn kind=flip
+tap : action=tap kind=shape ambiguous
+bang : action=tap kind=shape
+knock : action=tap kind=shape
 
 @ ACTNOUN noun kind=cut
-chop = chopping, rough chop : verb=chop ambiguous
-slice : verb=slice ambiguous
-trim = trimming : verb=trim
-peel : verb=peel ambiguous
-grate = grating : verb=grate
-grind = grinding : verb=grind kind=season ambiguous
-twist : verb=grind kind=season ambiguous
-crack : verb=grind kind=season ambiguous
-crush : verb=crush
-bash = bashing, good bash : verb=crush
-smash = smashing : verb=crush
-pound = pounding : verb=pound ambiguous
-mash = mashing : verb=mash ambiguous
-snip : verb=snip
-prick : verb=prick
-poke = prod : verb=prick
-score = scoring : verb=score ambiguous
-sieve = sift, sifting : verb=sift kind=add
-strain = straining : verb=strain kind=drain
+chop = chopping, rough chop : action=chop ambiguous
+slice : action=slice ambiguous
+trim = trimming : action=trim
+peel : action=peel ambiguous
+grate = grating : action=grate
+grind = grinding : action=grind kind=season ambiguous
+twist : action=grind kind=season ambiguous
+crack : action=grind kind=season ambiguous
+crush : action=crush
+bash = bashing, good bash : action=crush
+smash = smashing : action=crush
+pound = pounding : action=pound ambiguous
+mash = mashing : action=mash ambiguous
+snip : action=snip
+prick : action=prick
+poke = prod : action=prick
+score = scoring : action=score ambiguous
+sieve = sift, sifting : action=sift kind=add
+strain = straining : action=strain kind=drain
 
 @ ACTNOUN noun kind=rest passive
-rest = resting : verb=rest ambiguous
-sit : verb=stand
-chill : verb=chill kind=chill
-freeze : verb=freeze kind=chill
-cool = cooling : verb=cool
-prove = proof, proving : verb=prove kind=prove
-rise : verb=rise kind=prove
-marinate = marination : verb=marinate kind=marinate
+rest = resting : action=rest ambiguous
+sit : action=stand
+chill : action=chill kind=chill
+freeze : action=freeze kind=chill
+cool = cooling : action=cool
+prove = proof, proving : action=prove kind=prove
+rise : action=rise kind=prove
+marinate = marination : action=marinate kind=marinate
 
 @ ACTNOUN noun kind=taste
-taste = tasting, little taste : verb=taste ambiguous
-check : verb=check ambiguous
-try : verb=taste
-season = seasoning : verb=season kind=season ambiguous
+taste = tasting, little taste : action=taste ambiguous
+check : action=check ambiguous
+try : action=taste
+season = seasoning : action=season kind=season ambiguous

@@ -743,10 +743,10 @@ take on some colour : past=took part=taken same=take-on-some-colour
 take on some color : past=took part=taken same=take-on-some-colour
 take on a bit of colour : past=took part=taken write=take-on-some-colour same=take-on-some-colour
 pick up some colour : write=take-on-some-colour same=take-on-some-colour
-smell nutty : past=smelt part=smelt
-smell fragrant : past=smelt part=smelt
-smell toasty : past=smelt part=smelt
-smell amazing : past=smelt part=smelt weak
+smell nutty : past=smelled part=smelt
+smell fragrant : past=smelled part=smelt
+smell toasty : past=smelled part=smelt
+smell amazing : past=smelled part=smelt weak
 flake : meat
 flake easily : meat
 flake apart : meat

@@ -11,9 +11,9 @@
 # ---- to be, to have, to do -----------------------------------------------
 
 @ VERB verb
-be = am, is, are, was, were, been : past=was part=been ing=being aux
-have = has : past=had part=had need aux
-do = does : past=did part=done aux
+be : s=is past=was part=been ing=being aux
+have : s=has past=had part=had need aux
+do : past=did part=done aux
 become : past=became part=become
 seem
 appear
@@ -22,7 +22,7 @@ stay
 belong
 exist
 happen
-occur
+occur : past=occurred part=occurred ing=occurring
 matter
 depend
 vary
@@ -86,7 +86,7 @@ bore
 annoy
 bother
 please
-dream : past=dreamt part=dreamt
+dream : past=dreamed part=dreamt
 trust
 regret : past=regretted part=regretted ing=regretting
 laugh
@@ -122,7 +122,7 @@ recommend
 advise
 warn
 teach : past=taught part=taught
-learn : past=learnt part=learnt
+learn : past=learned part=learnt
 read : past=read part=read
 write : past=wrote part=written
 comment
@@ -174,10 +174,10 @@ host
 live
 grow up : past=grew part=grown
 work
-travel : past=travelled part=travelled ing=travelling
+travel : past=travelled part=traveled ing=travelling
 move house
 marry
-die
+die : ing=dying
 sleep : past=slept part=slept
 wake up : past=woke part=woken
 drive : past=drove part=driven
@@ -199,7 +199,7 @@ sell : past=sold part=sold
 order
 phone
 meet : past=met part=met
-marvel : past=marvelled part=marvelled ing=marvelling
+marvel : past=marvelled part=marveled ing=marvelling
 inspire
 inherit
 invent
@@ -217,7 +217,7 @@ taste like
 feel like : past=felt part=felt
 look like
 sound like
-smell like : past=smelt part=smelt
+smell like : past=smelled part=smelt
 
 # ---- seeing, hearing, finding --------------------------------------------
 
@@ -230,7 +230,7 @@ look out for
 hear : past=heard part=heard
 listen
 feel : past=felt part=felt
-smell : past=smelt part=smelt
+smell : past=smelled part=smelt
 sound
 notice
 spot
@@ -357,7 +357,7 @@ change
 turn into
 improve
 ruin
-spoil : past=spoilt part=spoilt
+spoil : past=spoiled part=spoilt
 waste
 save
 enable
@@ -418,7 +418,7 @@ tidy
 tidy up
 fix
 break : past=broke part=broken
-burn : past=burnt part=burnt
+burn : past=burned part=burnt
 hurt : past=hurt part=hurt
 harm
 kill
