@@ -180,7 +180,8 @@ label_sound(struct str s, size_t at)
 	char open = at < s.n ? s.p[at] : 0, close = open == '[' ? ']' : ')';
 	struct str note = str_cut(s, at + 1, at + LONGEST);
 	size_t blanks = 0;
-	bool small = false, letter = false;
+	bool small = false, large = false;
+	size_t letters = 0;
 
 	if (open != '[' && open != '(')
 		return 0;
@@ -191,12 +192,13 @@ label_sound(struct str s, size_t at)
 		if (is_digit(note.p[i]))
 			return 0;
 		small = small || is_lower(note.p[i]);
-		letter = letter || is_upper(note.p[i]);
+		large = large || is_upper(note.p[i]);
+		letters += is_alpha(note.p[i]);
 		blanks += is_blank(note.p[i]);
 	}
-	if (blanks >= MOST_WORDS)
+	if (blanks >= MOST_WORDS || letters < 3)
 		return 0;
-	if (open == '(' && (small || !letter) && !is_sound_word(note))
+	if (open == '(' && (small || !large) && !is_sound_word(note))
 		return 0;
 	return note.n + 2;
 }

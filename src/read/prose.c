@@ -93,12 +93,6 @@ line_head(const struct prose *p, const struct span *line, size_t i)
 	return (struct head){0};
 }
 
-static bool
-is_sound_alone(struct str words)
-{
-	return words.n > 0 && label_sound(words, 0) == words.n;
-}
-
 /* Starts a cue of speech with the words of a line behind its head. */
 static void
 begin_speech(struct prose *p, struct span line, const struct head *h, bool paragraph)
@@ -117,23 +111,21 @@ begin_speech(struct prose *p, struct span line, const struct head *h, bool parag
 	cue.speaker =
 	    h->speaker.end ? str_cut(s, h->speaker.beg, h->speaker.end) : p->speaker;
 	build_begin(p->build, cue);
-	if (!is_sound_alone(str_cut(s, words, s.n)))
-		prose_put(p, (struct span){line.beg + (uint32_t)words, line.end});
+	prose_put(p, (struct span){line.beg + (uint32_t)words, line.end});
 }
 
 static void
-continue_speech(struct prose *p, struct span line)
+continue_speech(struct prose *p, struct span line, const struct head *h)
 {
 	build_gap(p->build, (struct span){line.beg > 0 ? line.beg - 1 : 0, line.beg});
-	if (!is_sound_alone(build_str(p->build, line)))
-		prose_put(p, line);
+	prose_put(p, (struct span){line.beg + (uint32_t)h->words, line.end});
 }
 
 /* Whether a line starts words of its own within a block. */
 static bool
 starts_anew(struct str s, const struct look *look, const struct head *h)
 {
-	return look->bullet || look->number || h->speaker.end > 0 ||
+	return look->bullet || look->number || h->speaker.end > 0 || h->turn ||
 	       label_lane(s, h->words).n > 0;
 }
 
@@ -149,7 +141,7 @@ prose_speak(struct prose *p, struct span words, bool anew)
 	if (anew || !p->build->is_open || starts_anew(s, &look, &h))
 		begin_speech(p, words, &h, true);
 	else
-		continue_speech(p, words);
+		continue_speech(p, words, &h);
 }
 
 /* "For the sauce:", "Ingredients", "Method" */
@@ -190,9 +182,12 @@ prose_heading(struct prose *p, struct span words, int level)
 static void
 plain_heading(struct prose *p, struct span line)
 {
-	enum section section = label_section(build_str(p->build, line));
+	struct str s = build_str(p->build, line);
+	enum section section = label_section(s);
 
-	prose_heading(p, line, section == SECTION_OTHER ? LEVEL_PART : LEVEL_SECTION);
+	if (label_lane(s, 0).n < s.n) /* "On screen:" names no dish */
+		prose_heading(
+		    p, line, section == SECTION_OTHER ? LEVEL_PART : LEVEL_SECTION);
 }
 
 /* A first line that stands for itself: short, no amount, no sentence. */
@@ -205,7 +200,7 @@ is_title(const struct prose *p, const struct span *line, size_t n, bool more)
 	if (s.n > 80 || look.words > 12 || look.amount || look.bullet || look.number ||
 	    look.colon || look.rule || is_lower(s.p[0]) || str_ends(s, STR(".")) ||
 	    is_heading(p, line[0]) || head_read(s).speaker.end || label_is_fact(s) ||
-	    is_sound_alone(s) || label_lane(s, 0).n)
+	    head_read(s).words == s.n || label_lane(s, 0).n)
 		return false;
 	if (n == 1)
 		return more;
@@ -264,26 +259,40 @@ is_list(const struct prose *p, const struct span *line, size_t n)
 	return t.prose == 0 && t.lines >= 2 && t.head <= 3 * t.loose;
 }
 
+/* Whether line[i] names the bulleted lines under it. */
+static bool
+names_bullets(const struct prose *p, const struct span *line, size_t n, size_t i)
+{
+	struct look look = line_look(build_str(p->build, line[i]));
+
+	return i == 0 && n > 1 && look.mark == 0 && !look.amount && !look.ends &&
+	       look.words <= 8 && line_look(build_str(p->build, line[1])).bullet;
+}
+
 static void
 list_lines(struct prose *p, const struct span *line, size_t n)
 {
-	bool joins = p->marked && line_look(build_str(p->build, line[0])).mark > 0;
+	static const struct head none = {0};
 
 	for (size_t i = 0; i < n; i++) {
 		struct str s = build_str(p->build, line[i]);
 		struct look look = line_look(s);
 		bool sentence =
 		    look.mark == 0 && !look.amount && look.ends && look.words > 8;
+		enum cue_kind kind = sentence || label_is_fact(s) ? CUE_SPEECH : CUE_LIST;
 
 		if (look.rule)
 			continue;
-		if (joins && look.mark == 0 && p->build->is_open) {
-			continue_speech(p, line[i]);
-			continue;
+		if (names_bullets(p, line, n, i)) {
+			plain_heading(p, line[i]);
+		} else if (p->marked && p->build->is_open && look.mark == 0 &&
+			   !look.amount) {
+			continue_speech(p, line[i], &none);
+		} else {
+			build_begin(p->build, prose_cue(p, kind));
+			prose_put(p,
+			    (struct span){line[i].beg + (uint32_t)look.mark, line[i].end});
 		}
-		build_begin(p->build,
-		    prose_cue(p, sentence || label_is_fact(s) ? CUE_SPEECH : CUE_LIST));
-		prose_put(p, (struct span){line[i].beg + (uint32_t)look.mark, line[i].end});
 	}
 	build_end(p->build);
 }
@@ -332,7 +341,7 @@ paragraph_lines(struct prose *p, const struct span *line, size_t n)
 		if (look.rule)
 			continue;
 		if (joins && !anew && p->build->is_open)
-			continue_speech(p, line[i]);
+			continue_speech(p, line[i], &h);
 		else
 			begin_speech(p, line[i], &h, fresh || anew);
 		fresh = look.ends || look.colon;
@@ -386,7 +395,7 @@ stamped_lines(struct prose *p, const struct span *line, size_t n)
 		else if (h.stamped || !p->build->is_open || starts_anew(s, &look, &h))
 			begin_speech(p, line[i], &h, true);
 		else
-			continue_speech(p, line[i]);
+			continue_speech(p, line[i], &h);
 	}
 	build_end(p->build);
 }

@@ -12,7 +12,7 @@
 #include "read/line.h"
 
 enum {
-	NEAR_MS = 2000,  /* a repeat after a longer pause was said twice */
+	NEAR_MS = 10000, /* a repeat after a longer pause was said twice */
 	SURE_WORDS = 3,  /* so many words at a line's edge don't repeat by chance */
 	SURE_REPEATS = 2 /* from so many on, and in a third of all, a file rolls */
 };

@@ -315,6 +315,28 @@ ends_bare(struct str line, size_t end)
 	return !is_half_day(line, next);
 }
 
+/* Past what is not said at t[at]: "[Music]", "(laughs)", ">>"; a link in
+ * square brackets stays. */
+static size_t
+skip_unsaid(struct str t, size_t at, bool *turn)
+{
+	size_t n = 1;
+
+	while (n > 0) {
+		for (n = 0; starts_at(t, at + n, ">"); n++)
+			continue;
+		*turn = *turn || n > 1;
+		if (n == 1)
+			n = 0;
+		if (n == 0)
+			n = label_sound(t, at);
+		if (at + n < t.n && n > 2 && memchr("(:[", t.p[at + n], 3))
+			n = 0;
+		at = n ? blank_skip(t, at + n, t.n) : at;
+	}
+	return at;
+}
+
 struct head
 head_read(struct str line)
 {
@@ -332,6 +354,7 @@ head_read(struct str line)
 		head.stamped = read_name_first(line, &head);
 	if (head.stamped)
 		head.words = skip_separator(line, head.stamp.end);
+	head.words = skip_unsaid(line, head.words, &head.turn);
 	if (head.speaker.end == 0)
 		head.words = read_label(line, head.words, &head.speaker);
 	return head;

@@ -31,11 +31,12 @@ bool stamp_read(struct str line, size_t at, struct stamp *out);
 struct head {
 	bool stamped;
 	struct stamp stamp;
+	bool turn;           /* ">>": someone else speaks */
 	struct span speaker; /* in the line; empty none */
 	size_t words;        /* where the words begin, in the line */
 };
 
-/* "HOST [1:20]: text", "0:21 - Anna: Text", "text" */
+/* "HOST [1:20]: text", "0:21 - Anna: Text", "[Music] >> text", "text" */
 struct head head_read(struct str line);
 
 #endif
