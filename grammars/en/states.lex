@@ -443,6 +443,12 @@ almost dry = nearly dry
 shrunk
 shrunken
 
+@ STATE adj sound
+hollow
+hollow when tapped = hollow when you tap it, hollow when tapped underneath
+hollow sounding = hollow-sounding
+sizzling hot
+
 @ STATE adj smell
 fragrant
 aromatic
@@ -530,6 +536,33 @@ centre is opaque = center is opaque
 legs wiggle freely = leg wiggles freely, leg moves freely, leg pulls away easily
 
 @ STATE clause
+toothpick comes out clean = toothpick inserted comes out clean
+skewer comes out clean = skewer inserted comes out clean, skewer poked in comes out clean
+cocktail stick comes out clean
+knife comes out clean = knife inserted comes out clean
+cake tester comes out clean = tester comes out clean
+skewer comes out with moist crumbs = skewer comes out with a few crumbs, toothpick comes out with moist crumbs, toothpick comes out with a few crumbs
+knife goes in easily = knife slides in easily, knife slips in easily, knife goes through easily, knife slides through easily, knife slides straight in
+fork goes in easily = fork slides in easily, fork goes through easily
+skewer goes in easily = skewer slides in easily
+spoon leaves a trail = wooden spoon leaves a trail
+sounds hollow when tapped = sound hollow when tapped, sounds hollow when you tap it, sound hollow when you tap them : sound
+flesh comes away from the bone : meat
+sugar melts = sugar has melted, sugar is melted
+raw smell goes = raw smell disappears, raw smell is gone, raw smell has gone : smell
+raw flour taste goes = raw flour taste is gone, flour is cooked out, flour cooks out
+cabbage is soft = cabbage softens, cabbage is tender, cabbage wilts
+carrots are tender = carrots are soft, carrot is tender, carrots soften
+peppers are soft = peppers soften, peppers have softened
+mushrooms are golden = mushrooms are brown, mushrooms brown, mushrooms have browned
+mushrooms give up their water = mushrooms release their water, mushrooms release their liquid, mushrooms have released their liquid
+meat is browned = meat is brown, mince is brown, mince is browned, beef is browned, beef is brown, meat has browned
+meat is tender = meat is falling apart, meat is soft, beef is tender, lamb is tender, pork is tender
+chicken is cooked through = chicken is cooked, meat is cooked through, pork is cooked through, turkey is cooked through, beef is cooked through, mince is cooked through : meat
+fish is cooked through = fish is cooked, salmon is cooked through, salmon flakes, cod flakes, fish is just cooked : meat
+prawns are pink = prawns turn pink, shrimp is pink, shrimp are pink, shrimp turn pink, prawns are pink all over, shrimp turns pink : meat
+prawns are cooked through = shrimp is cooked through, shrimp are cooked through : meat
+bacon is crisp = bacon is crispy, bacon crisps up, bacon is golden
 yolk is runny = yolks are runny, yolk is still runny, yolks are still runny
 no streaks remain = no streaks of flour remain, no white streaks remain, there are no streaks, there's no flour left, no dry flour remains, no dry bits remain, no flour remains, there are no dry bits, no dry flour is left : mixture
 no lumps remain = there are no lumps, no lumps are left, there are no lumps left, there's no lumps, no more lumps : mixture
