@@ -354,7 +354,7 @@ mill : ambiguous
 crack : ambiguous
 hack up : split write=chop
 pull apart : split
-pull off : split
+pull off : split ambiguous
 shred up : split write=shred
 pick : ambiguous
 pick off : split
@@ -469,7 +469,7 @@ lighten
 bind : past=bound part=bound
 mount : ambiguous
 mellow : ambiguous
-break down : past=broke part=broken
+break down : past=broke part=broken ambiguous
 aerate
 macerate : kind=soak
 froth
@@ -565,17 +565,17 @@ give : past=gave part=given
 go : past=went part=gone
 do : past=did part=done
 make : past=made part=made
-make up : past=made part=made split kind=mix
+make up : past=made part=made split kind=mix ambiguous
 have : past=had part=had
 take : past=took part=taken
-use
+use : ambiguous
 let : past=let part=let ing=letting
 keep : past=kept part=kept
 leave : past=left part=left kind=rest
 bring : past=brought part=brought
 run : past=ran part=run ing=running
-start
-start off
+start : ambiguous
+start off : ambiguous
 finish off : kind=finish write=finish
 turn : ambiguous
 grab : write=take
@@ -583,9 +583,9 @@ whip out : write=take-out kind=move
 knock up : write=make
 rustle up : write=make
 throw together : past=threw part=thrown write=make split
-continue
-carry on
-repeat
+continue : ambiguous
+carry on : ambiguous
+repeat : ambiguous
 prepare
 prep : write=prepare
 ready : write=prepare ambiguous
@@ -595,10 +595,10 @@ get ready : past=got part=got ing=getting write=prepare split
 
 @ ACTION verb kind=move
 transfer : past=transferred part=transferred ing=transferring
-move
+move : ambiguous
 remove
-take out : past=took part=taken split write=remove
-take off : past=took part=taken split write=remove
+take out : past=took part=taken split write=remove ambiguous
+take off : past=took part=taken split write=remove ambiguous
 take off the heat : past=took part=taken split write=remove-from-the-heat
 take from the heat : past=took part=taken split write=remove-from-the-heat
 take it off the heat : past=took part=taken write=remove-from-the-heat
@@ -632,7 +632,7 @@ arrange
 nestle
 tuck in : split ambiguous
 tuck under : split
-position
+position : ambiguous
 lower : ambiguous
 drop : ambiguous
 slide : past=slid part=slid
@@ -648,13 +648,13 @@ pile up : split write=pile
 stack : ambiguous
 decant
 invert
-turn out : split
+turn out : split ambiguous
 flip out : split write=turn-out
 ease out : split
 unmould : same=unmould
 unmold : same=unmould
 demould : same=unmould
-release
+release : ambiguous
 prise : same=prise
 pry : same=prise
 hang : past=hung part=hung kind=drain passive
@@ -693,13 +693,13 @@ let stand : past=let part=let ing=letting split write=leave-to-stand
 let sit : past=let part=let ing=letting split write=leave-to-stand
 stand : past=stood part=stood ambiguous
 sit : past=sat part=sat ing=sitting ambiguous
-settle
+settle : ambiguous
 relax
 reserve
 hold back : past=held part=held split write=reserve
 keep back : past=kept part=kept split write=reserve
 save : ambiguous write=reserve
-wait
+wait : ambiguous
 cool
 cool down : split write=cool
 cool off : split write=cool
