@@ -23,7 +23,7 @@
 bake
 bake off
 bake through
-blind bake = blind-bake
+blind bake
 parbake = par-bake
 rebake
 roast : ambiguous
@@ -158,7 +158,7 @@ hot-smoke : appliance=smoker
 steam : appliance=steamer ambiguous
 pressure-cook : appliance=pressure-cooker
 slow-cook : appliance=slow-cooker
-sous-vide = sous vide : past=sous-vided part=sous-vided ing=sous-viding appliance=water-bath ambiguous
+sous-vide : past=sous-vided part=sous-vided ing=sous-viding appliance=water-bath ambiguous
 air-fry = airfry : appliance=air-fryer
 microwave : appliance=microwave ambiguous
 nuke : appliance=microwave write=microwave
@@ -418,7 +418,7 @@ buzz : write=blend
 buzz up : split write=blend
 pulse : ambiguous
 process : ambiguous
-purée = puree : past=puréed part=puréed ing=puréeing ambiguous
+purée : past=puréed part=puréed ing=puréeing ambiguous
 liquidise : same=liquidise write=blend
 liquidize : same=liquidise write=blend
 emulsify

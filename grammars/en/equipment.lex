@@ -44,7 +44,7 @@ cooker : ambiguous
 
 @ EQUIP noun kind=hob setting appliance=stove
 stove
-stovetop = stove top, stove-top
+stovetop = stove top
 hob
 hotplate = hot plate
 cooktop = cook top
@@ -98,20 +98,20 @@ yakitori grill : appliance=barbecue
 fire pit : appliance=barbecue
 rotisserie : appliance=barbecue
 spit : appliance=barbecue ambiguous
-deep fryer = deep-fryer, deep fat fryer, deep-fat fryer : appliance=fryer
+deep fryer = deep fat fryer : appliance=fryer
 fryer : appliance=fryer
 chip pan : appliance=fryer sized
 turkey fryer : appliance=fryer
 air fryer = airfryer : appliance=air-fryer
-air-fryer oven = air fryer oven : appliance=air-fryer
+air-fryer oven : appliance=air-fryer
 smoker : appliance=smoker
 offset smoker : appliance=smoker
 pellet smoker : appliance=smoker
 stovetop smoker : appliance=smoker
 smoke box : appliance=smoker
 water bath : appliance=water-bath
-sous-vide machine = sous vide machine : appliance=water-bath
-sous-vide stick = sous vide stick : appliance=water-bath
+sous-vide machine : appliance=water-bath
+sous-vide stick : appliance=water-bath
 immersion circulator : appliance=water-bath
 circulator : appliance=water-bath
 slow cooker : appliance=slow-cooker
@@ -160,8 +160,8 @@ bread machine : appliance=bread-machine
 bread maker = breadmaker : appliance=bread-machine
 popcorn maker
 popcorn machine
-ice cream maker = ice-cream maker
-ice cream machine = ice-cream machine
+ice cream maker
+ice cream machine
 yogurt maker = yoghurt maker
 kettle
 electric kettle
@@ -240,14 +240,14 @@ pan
 frying pan : same=frying-pan
 fry pan : same=frying-pan
 skillet : same=frying-pan
-cast-iron skillet = cast iron skillet, cast-iron pan, cast iron pan
-cast-iron frying pan = cast iron frying pan
+cast-iron skillet = cast-iron pan
+cast-iron frying pan
 cast iron : mass
 non-stick pan = nonstick pan
 non-stick frying pan = nonstick frying pan
 nonstick skillet = non-stick skillet
 omelette pan
-crepe pan = crêpe pan
+crepe pan
 pancake pan
 blini pan
 egg pan
@@ -261,7 +261,7 @@ grill pan
 griddle : ambiguous
 griddle pan
 ridged griddle
-flat-top = flat top, flattop
+flat-top = flattop
 plancha
 comal
 tawa
@@ -318,7 +318,7 @@ french oven
 casserole pot
 casserole pan
 flameproof casserole
-cast-iron casserole = cast iron casserole
+cast-iron casserole
 cocotte
 braiser
 braising pan
@@ -515,8 +515,8 @@ pizza pan
 pizza tray
 deep-dish pan
 sheet pan
-half-sheet pan = half sheet pan
-quarter-sheet pan = quarter sheet pan
+half-sheet pan
+quarter-sheet pan
 quarter sheet
 half sheet
 tray : ambiguous
@@ -586,9 +586,9 @@ salad spinner
 colander
 sieve : ambiguous
 fine sieve
-fine-mesh sieve = fine mesh sieve
+fine-mesh sieve
 strainer
-fine-mesh strainer = fine mesh strainer
+fine-mesh strainer
 chinois
 tamis : plural=tamis
 drum sieve
@@ -672,7 +672,7 @@ herb scissors : mass
 peeler
 vegetable peeler
 potato peeler
-y-peeler = y peeler
+y-peeler
 speed peeler
 julienne peeler
 apple corer
@@ -809,7 +809,7 @@ tin opener
 bottle opener
 corkscrew
 jar opener
-ice cream scoop = ice-cream scoop
+ice cream scoop
 cookie scoop
 melon baller
 meat mallet
@@ -956,7 +956,7 @@ rubber glove
 thermometer
 meat thermometer
 probe thermometer
-instant-read thermometer = instant read thermometer
+instant-read thermometer
 digital thermometer
 digital probe
 temperature probe
@@ -966,7 +966,7 @@ oven thermometer
 sugar thermometer
 candy thermometer
 jam thermometer
-deep-fry thermometer = deep fry thermometer
+deep-fry thermometer
 frying thermometer
 oil thermometer
 fat thermometer
@@ -1026,7 +1026,7 @@ tinfoil
 aluminium foil : same=foil
 aluminum foil : same=foil
 kitchen foil
-cling film = clingfilm, cling-film
+cling film = clingfilm
 cling wrap
 plastic wrap
 beeswax wrap
@@ -1070,7 +1070,7 @@ plastic container
 plastic tub
 container : ambiguous
 tub : ambiguous
-zip-lock bag = ziplock bag, zip-top bag, ziptop bag, zip lock bag
+zip-lock bag = ziplock bag, zip-top bag, ziptop bag
 resealable bag
 freezer bag
 sandwich bag
@@ -1079,7 +1079,7 @@ paper bag
 roasting bag
 oven bag
 vacuum bag
-sous-vide bag = sous vide bag
+sous-vide bag
 boiling bag
 nut milk bag
 jelly bag

@@ -13,7 +13,7 @@
 
 @ STATE adj colour
 golden
-golden brown = golden-brown, brown and golden
+golden brown = brown and golden
 golden all over
 golden on top
 golden on both sides
@@ -41,7 +41,7 @@ brown : ambiguous
 brown all over = browned all over
 brown on all sides = browned on all sides
 brown on both sides = browned on both sides
-well browned = well-browned, nicely browned
+well browned = nicely browned
 nice and brown : write=browned
 lightly browned = light brown
 deeply browned = deep brown, dark brown
@@ -79,7 +79,7 @@ the colour of straw = the color of straw
 straw coloured = straw colored
 copper coloured = copper colored
 mahogany
-nut brown = nut-brown
+nut brown
 rosy
 blushing
 bronzed
@@ -160,10 +160,10 @@ nice and tender : write=tender
 just tender
 very tender
 meltingly tender : meat
-fall-apart tender = fall apart tender : meat
-fork tender = fork-tender : meat
-knife tender = knife-tender
-crisp-tender = crisp tender, tender-crisp
+fall-apart tender : meat
+fork tender : meat
+knife tender
+crisp-tender = tender-crisp
 pull-apart tender : meat
 spoonable
 shreddable : meat
@@ -181,10 +181,10 @@ part cooked = partly cooked
 piping hot = piping hot all the way through, piping hot throughout : meat temp
 steaming hot = steaming hot all the way through, steaming hot throughout : meat temp
 medium : meat ambiguous
-medium rare = medium-rare : meat
+medium rare : meat
 rare : meat
-medium well = medium-well : meat
-well done = well-done : meat
+medium well : meat
+well done : meat
 blue : meat ambiguous
 al dente
 just shy of al dente
@@ -207,7 +207,7 @@ crusty
 crumbly
 dry
 dry to the touch
-touch dry = touch-dry
+touch dry
 bone dry
 mostly dry
 tacky
@@ -274,7 +274,7 @@ smooth and creamy
 smooth and silky = silky smooth, silky
 smooth and pliable
 smooth and thick
-smooth and lump free = smooth and lump-free
+smooth and lump free
 completely smooth = totally smooth, perfectly smooth
 nice and smooth : write=smooth
 really smooth : write=smooth
@@ -291,7 +291,7 @@ supple
 bouncy
 plump
 puffed
-puffed up = puffed-up, puffy
+puffed up = puffy
 puffed and golden = puffed up and golden
 well risen
 well risen and golden
@@ -351,8 +351,8 @@ firm ball stage = the firm ball stage
 soft crack stage = the soft crack stage
 hard crack stage = the hard crack stage
 thread stage = the thread stage
-hard boiled = hard-boiled
-soft boiled = soft-boiled
+hard boiled
+soft boiled
 jammy in the middle
 bendy
 limp
@@ -396,7 +396,7 @@ well coated = fully coated, completely coated
 coated all over
 covered
 completely covered
-lump free = lump-free, free of lumps
+lump free = free of lumps
 creamed
 curdled
 like breadcrumbs
@@ -446,14 +446,14 @@ shrunken
 @ STATE adj sound
 hollow
 hollow when tapped = hollow when you tap it, hollow when tapped underneath
-hollow sounding = hollow-sounding
+hollow sounding
 sizzling hot
 
 @ STATE adj smell
 fragrant
 aromatic
 nutty
-nutty smelling = nutty-smelling
+nutty smelling
 really fragrant : write=fragrant
 nice and fragrant : write=fragrant
 toasty
@@ -476,7 +476,7 @@ warm through = warmed through
 just warm
 lukewarm
 tepid
-hand hot = hand-hot
+hand hot
 blood warm
 warm to the touch
 cool
@@ -1033,26 +1033,26 @@ very low
 lowest : write=very-low
 really low : write=very-low
 super low : write=very-low
-low-ish = lowish, low ish : write=low
+low-ish = lowish : write=low
 fairly low : write=low
 quite low : write=low
 nice and low : write=low
 low flame : write=low
-medium-low = medium low, low-medium, low medium, low to medium, medium to low
+medium-low = low-medium, low to medium, medium to low
 medium-lowish : write=medium-low
 medium
 mid : write=medium
 middling : write=medium
 moderate
-medium-ish = mediumish, medium ish : write=medium
+medium-ish = mediumish : write=medium
 moderately high : write=medium-high
 moderately low : write=medium-low
 moderately hot : write=medium-high
-medium-high = medium high, high-medium, medium to high, high to medium
+medium-high = high-medium, medium to high, high to medium
 medium-highish : write=medium-high
 fairly high : write=high
 quite high : write=high
-high-ish = highish, high ish : write=high
+high-ish = highish : write=high
 high
 very high
 really high : write=very-high

@@ -7,11 +7,11 @@
 # ---- amounts -------------------------------------------------------------
 
 @ UNIT noun kind=volume
-teaspoon = tea spoon, tea-spoon, tsp, tspn, teasp, teaspoonful : unit=teaspoon
-tablespoon = table spoon, table-spoon, tbsp, tbspn, tbs, tbl, tblsp, tblspn, tb, tablespoonful : unit=tablespoon
-dessertspoon = dessert spoon, dessert-spoon, dsp, dstspn, dessertspoonful : unit=dessertspoon
+teaspoon = tea spoon, tsp, tspn, teasp, teaspoonful : unit=teaspoon
+tablespoon = table spoon, tbsp, tbspn, tbs, tbl, tblsp, tblspn, tb, tablespoonful : unit=tablespoon
+dessertspoon = dessert spoon, dsp, dstspn, dessertspoonful : unit=dessertspoon
 cup = cupful : unit=cup ambiguous
-fluid ounce = fl oz, fl. oz, floz, fl-oz, fluid oz, liquid ounce : unit=fluid-ounce
+fluid ounce = fl oz, fl. oz, floz, fluid oz, liquid ounce : unit=fluid-ounce
 pint = pt : unit=pint
 quart = qt : unit=quart
 gallon = gal : unit=gallon
@@ -53,7 +53,7 @@ piece : unit=piece ambiguous
 chunk : unit=piece ambiguous
 lump : unit=piece ambiguous
 hunk : unit=piece ambiguous
-thumb = thumb-sized piece, thumb sized piece, thumb-size piece : unit=piece ambiguous
+thumb = thumb-sized piece, thumb-size piece : unit=piece ambiguous
 strip : unit=strip ambiguous
 ribbon : unit=strip ambiguous
 sprig : unit=sprig
@@ -256,7 +256,7 @@ c : unit=celsius ambiguous
 degree = deg
 
 @ GASMARK mass unit=gas-mark
-gas mark = gasmark, gas-mark
+gas mark = gasmark
 gas number = gas no
 regulo = regulo mark
 gas : ambiguous
