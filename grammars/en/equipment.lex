@@ -552,7 +552,6 @@ bread cloche : kind=pot
 @ EQUIP noun kind=tray
 ice tray
 ice cube tray
-ice-cube tray
 serving tray
 tea tray
 freezer tray
