@@ -178,6 +178,18 @@ underline_level(const struct page *m, struct span line, struct str next)
 	return is_drawn(next, "=", 2) ? 1 : is_drawn(next, "-", 3) ? 2 : 0;
 }
 
+/* "**For the sauce**" alone above a blank line or a list. */
+static bool
+is_bold_heading(const struct page *m, struct str line, struct str next)
+{
+	struct head h = head_read(line);
+	struct str inside = str_cut(line, 2, line.n > 4 ? line.n - 2 : 2);
+
+	return m->block.n == 0 && line.n > 4 && starts_at(line, 0, "**") &&
+	       str_ends(line, STR("**")) && str_find(inside, STR("**")) == inside.n &&
+	       !h.stamped && h.words < line.n && (next.n == 0 || line_look(next).bullet);
+}
+
 static void
 take_line(struct page *m, struct span line)
 {
@@ -200,6 +212,8 @@ take_line(struct page *m, struct span line)
 	} else if ((under = underline_level(m, line, next)) > 0) {
 		prose_heading(&m->prose, line, under);
 		m->lines = after;
+	} else if (is_bold_heading(m, s, next)) {
+		prose_heading(&m->prose, line, 0);
 	} else {
 		vec_push(b->arena, &m->block, line);
 	}
@@ -221,7 +235,6 @@ read_markdown(struct build *b)
 		take_line(&m, line);
 	}
 	end_block(&m);
-	prose_finish(&m.prose);
 }
 
 const struct reader reader_markdown = {"markdown", sniff, read_markdown};

@@ -35,7 +35,6 @@ read_plain(struct build *b)
 	}
 	if (block.n > 0)
 		prose_block(&p, block.v, block.n, false);
-	prose_finish(&p);
 }
 
 const struct reader reader_plain = {"text", sniff, read_plain};

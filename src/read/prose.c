@@ -53,6 +53,20 @@ prose_put(struct prose *p, struct span words)
 		build_put(p->build, words);
 }
 
+/* Gives the cues since the stamp before, where they have no end, that of the
+ * stamp now; a stamp out of order ends nothing. */
+static void
+end_cues(struct prose *p, int64_t now_ms)
+{
+	build_end(p->build);
+	if (now_ms == p->at_ms)
+		return;
+	for (size_t i = p->unended; now_ms > p->at_ms && i < p->build->cue.n; i++)
+		if (p->build->cue.v[i].end_ms < 0)
+			p->build->cue.v[i].end_ms = now_ms;
+	p->unended = p->build->cue.n;
+}
+
 void
 prose_stamp(struct prose *p, const struct stamp *s, struct span where)
 {
@@ -67,6 +81,7 @@ prose_stamp(struct prose *p, const struct stamp *s, struct span where)
 	if (s->beg_ms < p->at_ms)
 		build_note(p->build, where,
 		    "a time earlier than the one before; the order was kept");
+	end_cues(p, s->beg_ms);
 	p->at_ms = s->beg_ms;
 	p->end_ms = s->end_ms;
 }
@@ -164,6 +179,8 @@ prose_heading(struct prose *p, struct span words, int level)
 	struct head h = head_read(build_str(p->build, words));
 	enum section section = label_section(build_str(p->build, words));
 
+	if (level == 0)
+		level = section == SECTION_OTHER ? LEVEL_PART : LEVEL_SECTION;
 	if (h.stamped && (h.stamp.bracketed || p->bare)) {
 		prose_stamp(p, &h.stamp, words);
 		words.beg += (uint32_t)(h.speaker.end ? h.speaker.beg : h.words);
@@ -179,15 +196,14 @@ prose_heading(struct prose *p, struct span words, int level)
 	p->begun = true;
 }
 
+/* A heading in plain text; "On screen:" is one, but names nothing. */
 static void
 plain_heading(struct prose *p, struct span line)
 {
 	struct str s = build_str(p->build, line);
-	enum section section = label_section(s);
 
-	if (label_lane(s, 0).n < s.n) /* "On screen:" names no dish */
-		prose_heading(
-		    p, line, section == SECTION_OTHER ? LEVEL_PART : LEVEL_SECTION);
+	if (label_lane(s, 0).n < s.n)
+		prose_heading(p, line, 0);
 }
 
 /* A first line that stands for itself: short, no amount, no sentence. */
@@ -273,6 +289,7 @@ static void
 list_lines(struct prose *p, const struct span *line, size_t n)
 {
 	static const struct head none = {0};
+	bool item = false;
 
 	for (size_t i = 0; i < n; i++) {
 		struct str s = build_str(p->build, line[i]);
@@ -285,10 +302,10 @@ list_lines(struct prose *p, const struct span *line, size_t n)
 			continue;
 		if (names_bullets(p, line, n, i)) {
 			plain_heading(p, line[i]);
-		} else if (p->marked && p->build->is_open && look.mark == 0 &&
-			   !look.amount) {
+		} else if (p->marked && item && look.mark == 0) {
 			continue_speech(p, line[i], &none);
 		} else {
+			item = look.mark > 0;
 			build_begin(p->build, prose_cue(p, kind));
 			prose_put(p,
 			    (struct span){line[i].beg + (uint32_t)look.mark, line[i].end});
@@ -415,23 +432,5 @@ prose_block(struct prose *p, const struct span *line, size_t n, bool more)
 		stamped_lines(p, line + first, n - first);
 	} else {
 		stamped_lines(p, line, n);
-	}
-}
-
-void
-prose_finish(struct prose *p)
-{
-	int64_t next = -1, here = -1;
-
-	build_end(p->build);
-	for (size_t i = p->build->cue.n; i-- > 0;) {
-		struct cue *c = &p->build->cue.v[i];
-
-		if (c->beg_ms != here) {
-			next = here;
-			here = c->beg_ms;
-		}
-		if (c->end_ms < 0 && c->beg_ms >= 0 && next > c->beg_ms)
-			c->end_ms = next;
 	}
 }

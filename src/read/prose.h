@@ -22,6 +22,7 @@ struct prose {
 	int64_t at_ms, end_ms; /* of the last stamp; end_ms -1 unknown */
 	enum section section;  /* of the heading above */
 	int level;             /* of that heading: 1 the highest */
+	size_t unended;        /* the first cue that the next stamp ends */
 	struct str speaker;    /* of words that don't say it; empty unknown */
 };
 
@@ -29,7 +30,8 @@ struct prose {
 void prose_init(struct prose *p, struct build *b, bool marked);
 /* n lines, none blank, that stand together; more is true when text follows. */
 void prose_block(struct prose *p, const struct span *line, size_t n, bool more);
-/* A heading of the given level, without its marks; may start with a stamp. */
+/* A heading without its marks; may start with a stamp. level: 1 the highest;
+ * 0 where nothing but its words tells. */
 void prose_heading(struct prose *p, struct span words, int level);
 /* Moves the clock to a stamp at `where`, with a note where that is odd. */
 void prose_stamp(struct prose *p, const struct stamp *s, struct span where);
@@ -40,7 +42,5 @@ void prose_speak(struct prose *p, struct span words, bool anew);
 struct cue prose_cue(const struct prose *p, enum cue_kind kind);
 /* Appends words to the open cue. */
 void prose_put(struct prose *p, struct span words);
-/* Gives cues without an end the start of the next stamp. */
-void prose_finish(struct prose *p);
 
 #endif
