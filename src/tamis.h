@@ -149,6 +149,13 @@ struct measure {
 	struct amount first;
 	bool reversed;  /* was said high to low */
 	bool converted; /* a second value of the measure before it: "350, that's 180 C" */
+	bool aside;     /* no instruction: a joke, a warning, another cook's recipe */
+};
+
+/* A value of a step said once more: "that's had its 25 minutes". */
+struct restated {
+	struct amount value; /* a time or a temperature, by its unit */
+	struct place place;
 };
 
 struct alternative {
@@ -172,6 +179,9 @@ struct ingredient {
 	size_t uses;
 	struct amount *said; /* the amount of each use, parallel to use */
 	struct place place;
+	struct str kind; /* the wider word of its lexicon entry: "chicken"; or empty */
+	bool free;       /* needs no amount by nature: salt, pepper, water, oil */
+	bool liquid;
 };
 
 struct temperature {
@@ -184,6 +194,7 @@ struct temperature {
 	    heat; /* "medium", "high": a level in place of degrees; may stand alone */
 	enum measure_role role; /* ROLE_APPLIANCE, ROLE_OIL, ROLE_LIQUID */
 	struct place place;     /* where it was said */
+	bool change;            /* "turn it down to": a new setting of what is on */
 };
 
 struct doneness {
@@ -193,6 +204,10 @@ struct doneness {
 	const struct unit *unit;
 	bool unit_stated;
 	struct place place;
+	bool weak;          /* says little about when to stop: "done", "nice" */
+	bool mixture;       /* speaks of a sauce, a batter, not of pieces of food */
+	struct str subject; /* key of the food it speaks of; empty: what is cooked */
+	int64_t hold_ms;    /* held at the reading this long; 0 not said */
 };
 
 struct duration {
@@ -211,12 +226,18 @@ struct step {
 	struct doneness doneness;
 	uint32_t *use; /* indexes into the part's ingredients */
 	size_t uses;
-	const char *appliance; /* "oven", "stove", "air fryer", ...; NULL none */
+	const char *appliance; /* "oven", "stove", "air-fryer", ...; NULL none */
 	bool heats;            /* food is cooked in it */
 	bool preheats;         /* sets an appliance without food */
 	bool passive;          /* the cook only waits */
 	bool beside;           /* runs while the step before it runs */
 	struct place place;
+	struct str kind;        /* of its action in the lexicon: "heat", "chill", "wash" */
+	bool time_vague;        /* "a little while": said, but no time */
+	struct restated *again; /* its time or temperature, named again */
+	size_t agains;
+	uint32_t *product; /* parts of the dish whose product goes in, by index */
+	size_t products;
 };
 
 struct part {
@@ -231,6 +252,14 @@ struct part {
 struct equipment {
 	struct str item;
 	struct amount size; /* "9 inch"; not present when none is said */
+	struct place place;
+	struct str kind; /* in the lexicon: "tin", "dish", "pan"; or empty */
+};
+
+/* A yield as it was said. */
+struct said_yield {
+	struct amount value;
+	struct str unit; /* "serving" or what is counted */
 	struct place place;
 };
 
@@ -249,6 +278,26 @@ struct dish {
 	struct str *note; /* tips worth keeping */
 	size_t notes;
 	struct place place;
+	struct said_yield *yield_said; /* every time one was said */
+	size_t yields_said;
+};
+
+/* What only the words show: `assemble` marks it, `check` asks about it. */
+enum remark_kind {
+	REMARK_UNSAFE_ADVICE,     /* detail: a topic of unsafe.tsv, "raw-marinade" */
+	REMARK_RAW_SERVED,        /* served raw; detail: the food, "egg yolk" */
+	REMARK_CAUTION,           /* the host warns those at risk of raw food */
+	REMARK_MISHEARD,          /* detail: the likely words, "four cups"; or empty */
+	REMARK_UNCLEAR_REFERENCE, /* "the rest of the sauce", with no sauce before */
+	REMARK_CLAIM_FREE_OF      /* detail: an allergen of allergens.tsv, "gluten" */
+};
+
+struct remark {
+	enum remark_kind kind;
+	struct place place;
+	struct str text;      /* the words */
+	struct str detail;    /* see the kinds */
+	int dish, part, step; /* indexes; -1 none */
 };
 
 enum severity { SEVERITY_NOTE, SEVERITY_WARNING, SEVERITY_ERROR };
@@ -290,6 +339,8 @@ struct draft {
 	size_t measures;
 	struct finding *finding; /* script order */
 	size_t findings;
+	struct remark *remark; /* script order */
+	size_t remarks;
 };
 
 /* ---- public calls ------------------------------------------------------- */
