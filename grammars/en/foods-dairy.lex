@@ -3,807 +3,783 @@
 # Eggs
 @ FOOD noun group=egg kind=egg
 albumen : mass key=egg-white
-albumen powder : mass key=egg-white-powder
-beaten egg : key=egg
-carton egg : mass liquid key=liquid-egg
-carton egg white : mass liquid key=liquid-egg-white
-century egg : key=century-egg
-dried egg : mass key=dried-egg
-dried egg white : mass key=egg-white-powder
+albumen powder : mass
+carton egg : mass liquid
+carton egg white : mass liquid
+century egg
+dried egg : mass
+dried egg white : mass
 duck egg
 egg = eggs
-egg powder : mass key=dried-egg
-egg substitute : mass liquid key=liquid-egg
+egg powder : mass
+egg substitute : mass liquid
 egg wash = eggwash : mass
 egg white = white of egg, whites of egg : kind=white
-egg white powder : mass key=egg-white-powder
+egg white powder : mass
 egg yolk = yolk of egg, yolks of egg : kind=yolk
-extra-large egg : key=egg
-free-range egg : key=egg
-fried egg : key=soft-boiled-egg
+fried egg
 goose egg
-hard-boiled egg = boiled egg, hardboiled egg : key=hard-boiled-egg
-hard-cooked egg : key=hard-boiled-egg
+hard-boiled egg = boiled egg, hardboiled egg
+hard-cooked egg
 hen's egg : key=egg
-jammy egg : key=soft-boiled-egg
-large egg : key=egg
-liquid egg : mass liquid key=liquid-egg
-liquid egg substitute : mass liquid key=liquid-egg
-liquid egg white : mass liquid key=liquid-egg-white
-medium egg : key=egg
+jammy egg
+liquid egg : mass liquid
+liquid egg substitute : mass liquid
+liquid egg white : mass liquid
 ostrich egg
 pasteurised egg = pasteurized egg
-pasteurized egg product : mass liquid key=liquid-egg
+pasteurized egg product : mass liquid
 pickled egg : group=condiment
-pidan : key=century-egg
-poached egg : key=soft-boiled-egg
-powdered egg : mass key=dried-egg
-powdered egg white : mass key=egg-white-powder
-preserved egg : key=century-egg
+pidan
+poached egg
+powdered egg : mass
+powdered egg white : mass
+preserved egg
 quail egg = quail's egg
-salted duck egg : key=salted-egg
-salted egg : key=salted-egg
+salted duck egg
+salted egg
 salted egg yolk : kind=yolk
 scrambled egg : group=prepared
-soft-boiled egg : key=soft-boiled-egg
+soft-boiled egg
 tea egg : group=prepared
-thousand-year egg : key=century-egg
+thousand-year egg
 whole egg : key=egg
-whole egg powder : mass key=dried-egg
+whole egg powder : mass
 yolk : key=egg-yolk kind=yolk
 
 # Milk and drinks of milk
 @ FOOD noun mass group=dairy liquid kind=milk
-1% milk : key=low-fat-milk
-2 percent milk : key=semi-skimmed-milk
-2% milk : key=semi-skimmed-milk
 ayran : kind=ayran
-baby formula : group=baby-food key=infant-formula
+baby formula : group=baby-food
 breast milk : group=baby-food
 buffalo milk
 buttermilk : kind=buttermilk
 camel milk
-canned milk : key=evaporated-milk
-chaach : kind=chaas key=chaas
-chaas : kind=chaas key=chaas
+canned milk
+chaach : kind=chaas
+chaas : kind=chaas
 chocolate milk
-clabber : key=soured-milk
-clabbered milk : key=soured-milk
+clabber
+clabbered milk
 cultured buttermilk : key=buttermilk kind=buttermilk
-eggnog : kind=eggnog
-evap milk : key=evaporated-milk
-evaporated milk : key=evaporated-milk
+eggnog : kind=eggnog dish
+evap milk
+evaporated milk
 ewe's milk : key=sheeps-milk
 fat-free milk : key=skimmed-milk
-formula milk : group=baby-food key=infant-formula
+formula milk : group=baby-food
 full cream milk : key=whole-milk
 full-fat milk : key=whole-milk
 goat's milk = goat milk
-homogenised milk : key=whole-milk
-infant formula : group=baby-food key=infant-formula
+homogenised milk
+infant formula : group=baby-food
 kefir : kind=kefir
 lactose-free milk
-lassi : kind=lassi
-light milk : key=low-fat-milk
+lassi : kind=lassi dish
+light milk
 long-life milk : key=long-life-milk
-low-fat milk : key=low-fat-milk
+low-fat milk
 malted milk
 milk
 milk kefir : kind=kefir key=kefir
-milkshake : kind=milkshake
+milkshake : kind=milkshake dish
 non-fat milk : key=skimmed-milk
 nonfat milk : key=skimmed-milk
-one percent milk : key=low-fat-milk
-part-skim milk : key=semi-skimmed-milk
+one percent milk
+part-skim milk
 raw milk
-reduced-fat milk : key=semi-skimmed-milk
-semi-skimmed milk : key=semi-skimmed-milk
+reduced-fat milk
+semi-skimmed milk
 sheep's milk = sheep milk : key=sheeps-milk
 skim milk : key=skimmed-milk
 skimmed milk : key=skimmed-milk
-soured milk = sour milk : key=soured-milk
-two percent milk : key=semi-skimmed-milk
+soured milk = sour milk
+two percent milk
 uht milk : key=long-life-milk
 warm milk : key=milk
 whey
 whole milk : key=whole-milk
 @ FOOD noun mass group=dairy
-buttermilk powder : key=buttermilk-powder
-caramel condensed milk : kind=milk key=caramel-condensed-milk
-caramelised condensed milk : kind=milk key=caramel-condensed-milk
-coffee creamer : key=coffee-creamer
-coffee whitener : key=coffee-creamer
-cond milk : kind=milk key=condensed-milk
+buttermilk powder
+caramel condensed milk : kind=milk
+caramelised condensed milk : kind=milk
+coffee creamer
+coffee whitener
+cond milk : kind=milk
 condensed milk : kind=milk key=condensed-milk
-dried buttermilk : key=buttermilk-powder
+dried buttermilk
 dried milk : key=milk-powder
-dry milk : key=milk-powder
-dry milk powder : key=milk-powder
-french vanilla creamer : key=coffee-creamer proper=1
-full cream milk powder : key=milk-powder
-instant milk powder : key=milk-powder
-khoya = khoa : key=khoya
-liquid creamer : key=coffee-creamer
+dry milk
+dry milk powder
+french vanilla creamer : proper=1
+full cream milk powder
+instant milk powder
+khoa : key=khoya
+khoya : key=khoya
+liquid creamer
 malt powder : key=malted-milk-powder
 malted drink powder : key=malted-milk-powder
 malted milk powder : key=malted-milk-powder
 mawa : key=khoya
 milk powder : key=milk-powder
-non-dairy creamer : key=coffee-creamer
-non-fat milk powder : key=skimmed-milk-powder
-nonfat dry milk : key=skimmed-milk-powder
-nonfat dry milk powder : key=skimmed-milk-powder
-nonfat milk powder : key=skimmed-milk-powder
-powdered buttermilk : key=buttermilk-powder
-powdered creamer : key=coffee-creamer
+non-dairy creamer
+non-fat milk powder
+nonfat dry milk
+nonfat dry milk powder
+nonfat milk powder
+powdered buttermilk
+powdered creamer
 powdered milk : key=milk-powder
-protein powder : key=whey-powder
+protein powder
 rabri = rabdi
 skim milk powder : key=skimmed-milk-powder
 skimmed milk powder : key=skimmed-milk-powder
 sweetened condensed milk : kind=milk key=condensed-milk
-vanilla protein powder : key=whey-powder
-whey powder : key=whey-powder
-whey protein : key=whey-powder
-whey protein powder : key=whey-powder
-whole milk powder : key=milk-powder
+vanilla protein powder
+whey powder
+whey protein
+whey protein powder
+whole milk powder
 
 # Plant milks
 @ FOOD noun mass group=beverage liquid kind=milk
 almond milk
-canned coconut milk : key=coconut-milk
+canned coconut milk
 cashew milk
 coconut cream : kind=cream
-coconut milk : key=coconut-milk
+coconut milk
 coconut milk powder
-dairy-free milk : key=plant-milk
-full-fat coconut milk : key=coconut-milk
+dairy-free milk
+full-fat coconut milk
 hazelnut milk
 hemp milk
-light coconut milk : key=light-coconut-milk
-lite coconut milk : key=light-coconut-milk
+light coconut milk
+lite coconut milk
 macadamia milk
-non-dairy milk : key=plant-milk
+non-dairy milk
 nut milk
-oat drink : key=oat-milk
-oat milk : key=oat-milk
+oat drink
+oat milk
 pea milk
-plant milk : key=plant-milk
-plant-based milk : key=plant-milk
-reduced-fat coconut milk : key=light-coconut-milk
+plant milk
+plant-based milk
+reduced-fat coconut milk
 rice milk
-soy milk = soymilk, soya milk : key=soy-milk
-soya drink : key=soy-milk
-tinned coconut milk : key=coconut-milk
-vegan milk : key=plant-milk
+soy milk = soymilk : key=soy-milk
+soya drink
+soya milk : key=soy-milk
+tinned coconut milk
+vegan milk
 
 # Cream
 @ FOOD noun mass group=cream liquid
 cashew cream
-coffee cream : key=table-cream
-cooking cream : key=cooking-cream
+coffee cream
+cooking cream
 cream
-culinary cream : key=cooking-cream
-dairy-free cream : key=oat-cream
+cream alternative
+culinary cream
+dairy-free cream
 double cream
-eighteen percent cream : key=table-cream
-elmlea style cream alternative = cream alternative
+eighteen percent cream
 extra-thick double cream = extra thick cream
-half and half cream : key=half-and-half
-half-and-half = half n half, half 'n' half : key=half-and-half
+half and half cream
+half-and-half = half n half, half 'n' half
 heavy cream : key=heavy-cream kind=cream
 heavy whipping cream : key=heavy-cream kind=cream
 light cream
 light whipping cream
-long-life cream : key=uht-cream
+long-life cream
 manufacturing cream
-media crema : key=table-cream
-nestlé style table cream : key=table-cream
-oat cooking cream : key=oat-cream
-oat cream : key=oat-cream
-plant cream : key=oat-cream
+media crema
+oat cooking cream
+oat cream
+plant cream
 pouring cream
 pure cream
 single cream
-soy cooking cream : key=cooking-cream
-soy cream : key=oat-cream
-soya cream : key=oat-cream
-table cream : key=table-cream
+soy cooking cream
+soy cream
+soya cream
+table cream
 thickened cream
-uht cream : proper=1 key=uht-cream
-vegan cream : key=oat-cream
+uht cream : proper=1
+vegan cream
 whipping cream
 @ FOOD noun mass group=cream
 aerosol cream : kind=cream key=squirty-cream
-almond cream : group=pastry key=frangipane
-buttercream = butter cream : group=confection kind=buttercream key=buttercream
+almond cream : group=pastry
+buttercream = butter cream : group=confection kind=buttercream dish key=buttercream
 canned whipped cream : kind=cream key=squirty-cream
-carton of custard : group=sauce key=custard
-chantilly cream : key=whipped-cream
-chocolate buttercream : group=confection kind=buttercream key=buttercream
-clotted cream : key=clotted-cream
-cornish clotted cream : key=clotted-cream proper=1
-creme pat : group=prepared key=pastry-cream
+chantilly cream
+chocolate buttercream : group=confection kind=buttercream
+clotted cream
+cornish clotted cream : proper=1
+creme pat : group=prepared
 crème anglaise : group=sauce kind=custard key=crème-anglaise
-crème chantilly : key=whipped-cream
+crème chantilly
 crème fraîche = creme fraiche : kind=cream
-crème pat : group=prepared key=pastry-cream
+crème pat : group=prepared
 crème pâtissière : group=prepared key=pastry-cream
-custard : group=sauce key=custard
-dessert topping : kind=topping key=whipped-topping
-dessert topping mix : key=whipped-topping-mix
-devon cream : key=clotted-cream proper=1
+custard : group=sauce dish key=custard
+dessert topping : kind=topping
+dessert topping mix
+devon cream : proper=1
 diplomat cream : group=prepared
-dream topping : key=whipped-topping-mix
-frangipane : group=pastry key=frangipane
-fresh whipped cream : key=whipped-cream
-frozen whipped topping : kind=topping key=whipped-topping
+frangipane : group=pastry
+fresh whipped cream
+frozen whipped topping : kind=topping
 kaymak : key=kaymak
 lemon cream : group=prepared
 malai : key=kaymak
-mexican crema = crema : kind=crema proper=1 key=mexican-crema
-mexican sour cream : kind=crema key=mexican-crema proper=1
+mexican crema = crema : kind=crema proper=1
+mexican sour cream : kind=crema proper=1
 mock cream : kind=cream
 pastry cream : group=prepared key=pastry-cream
 pouring custard : group=sauce kind=custard key=crème-anglaise
 ready-made custard : group=sauce key=custard
-smetana = smitane : kind=cream
+smetana : kind=cream key=smetana
+smitane : kind=cream key=smetana
 sour cream : key=sour-cream
 soured cream : key=sour-cream
-spray cream : kind=cream key=squirty-cream
+spray cream : kind=cream
 squirty cream : kind=cream key=squirty-cream
 tinned custard : group=sauce key=custard
 vanilla buttercream : group=confection kind=buttercream key=buttercream
 vanilla custard : group=sauce kind=custard key=crème-anglaise
-vegan whipped topping : kind=topping key=whipped-topping
-whipped cream : key=whipped-cream
-whipped dessert topping : kind=topping key=whipped-topping
-whipped topping : kind=topping key=whipped-topping
-whipped topping mix : key=whipped-topping-mix
+vegan whipped topping : kind=topping
+whipped cream
+whipped dessert topping : kind=topping
+whipped topping : kind=topping
+whipped topping mix
 
 # Butter and spreads
 @ FOOD noun mass group=butter
-baking block : group=fat kind=margarine key=baking-spread
-baking margarine : group=fat kind=margarine key=baking-spread
-baking spread : group=fat kind=margarine key=baking-spread
+baking block : group=fat kind=margarine
+baking margarine : group=fat kind=margarine
+baking spread : group=fat kind=margarine
 beurre noisette : kind=butter key=brown-butter
-brandy butter : group=sauce key=brandy-butter
+brandy butter : group=sauce
 brown butter : kind=butter key=brown-butter
-browned butter : kind=butter key=brown-butter
-butter = butters : key=butter
-butter alternative : group=fat kind=butter key=butter-substitute
-butter substitute : group=fat kind=butter key=butter-substitute
-buttery spread : kind=butter key=spreadable-butter
-chilli butter : kind=butter key=truffle-butter
+browned butter : kind=butter
+butter = butters
+butter alternative : group=fat kind=butter
+butter substitute : group=fat kind=butter
+buttery spread : kind=butter
+chilli butter : kind=butter
 clarified butter : kind=butter
-cold butter : key=butter kind=butter
-compound butter : kind=butter key=herb-butter
-cultured butter : kind=butter key=cultured-butter
-dairy-free butter : group=fat kind=butter key=vegan-butter
-dairy-free margarine : group=fat kind=margarine key=vegan-margarine
-dairy-free spread : group=fat kind=butter key=vegan-butter
+compound butter : kind=butter
+cultured butter : kind=butter
+dairy-free butter : group=fat kind=butter
+dairy-free margarine : group=fat kind=margarine
+dairy-free spread : group=fat kind=butter
 desi ghee : key=ghee
-european butter : kind=butter key=cultured-butter
-european-style butter : kind=butter key=cultured-butter
+european butter : kind=butter
+european-style butter : kind=butter
 garlic butter : kind=butter
 ghee : key=ghee
 goat butter : kind=butter
-hard sauce : group=sauce key=brandy-butter
-herb butter : kind=butter key=herb-butter
-light butter : kind=butter key=spreadable-butter
-margarine = marge, oleo : group=fat key=margarine
-melted butter : key=butter kind=butter
-miso butter : kind=butter key=truffle-butter
-niter kibbeh : key=smen
-nitter kibbeh : key=smen
-olive spread : group=fat kind=spread key=sunflower-spread
-parsley butter : kind=butter key=herb-butter
-plant butter : group=fat kind=butter key=vegan-butter
-plant-based butter : group=fat kind=butter key=vegan-butter
-room-temperature butter : key=butter kind=butter
-rum butter : group=sauce key=brandy-butter
+hard sauce : group=sauce
+herb butter : kind=butter
+light butter : kind=butter
+margarine = marge, oleo : group=fat
+miso butter : kind=butter
+niter kibbeh
+nitter kibbeh
+olive spread : group=fat kind=spread
+parsley butter : kind=butter
+plant butter : group=fat kind=butter
+plant-based butter : group=fat kind=butter
+rum butter : group=sauce
 salted butter : kind=butter
 slightly salted butter : kind=butter
-smen : key=smen
-soft butter : key=butter kind=butter
-soya margarine : group=fat kind=margarine key=vegan-margarine
-spiced clarified butter : key=smen
-spreadable butter : kind=butter key=spreadable-butter
-stick margarine : group=fat key=margarine
-stick of butter : key=butter
-sunflower spread : group=fat kind=spread key=sunflower-spread
-sweet butter : kind=butter key=unsalted-butter
-truffle butter : kind=butter key=truffle-butter
-tub margarine : group=fat key=margarine
-unsalted butter : kind=butter key=unsalted-butter
-vanaspati : group=fat kind=ghee key=vegetable-ghee
-vegan block : group=fat kind=butter key=vegan-butter
-vegan butter : group=fat kind=butter key=vegan-butter
-vegan margarine : group=fat kind=margarine key=vegan-margarine
-vegan spread : group=fat kind=butter key=vegan-butter
-vegetable ghee : group=fat kind=ghee key=vegetable-ghee
-vegetable spread : group=fat kind=spread key=sunflower-spread
+smen
+soya margarine : group=fat kind=margarine
+spiced clarified butter
+spreadable butter : kind=butter
+stick margarine : group=fat
+sunflower spread : group=fat kind=spread
+sweet butter : kind=butter
+truffle butter : kind=butter
+tub margarine : group=fat
+unsalted butter : kind=butter
+vanaspati : group=fat kind=ghee
+vegan block : group=fat kind=butter
+vegan butter : group=fat kind=butter
+vegan margarine : group=fat kind=margarine
+vegan spread : group=fat kind=butter
+vegetable ghee : group=fat kind=ghee
+vegetable spread : group=fat kind=spread
 whipped butter : kind=butter
 
 # Yogurt and fresh curds
 @ FOOD noun mass group=dairy kind=yogurt
-2% greek yogurt : key=greek-yogurt
-almond yogurt : key=coconut-yogurt
-cherry yogurt : key=fruit-yogurt
-coconut yogurt : key=coconut-yogurt
+almond yogurt
+cherry yogurt
+coconut yogurt
 curd : ambiguous key=curd
-dahi : ambiguous key=curd
-dairy-free yogurt : key=coconut-yogurt
-fat-free yogurt : key=low-fat-yogurt
-flavoured yogurt : key=fruit-yogurt
+dahi : key=curd
+dairy-free yogurt
+fat-free yogurt
+flavoured yogurt
 fromage frais
 frozen yogurt
-fruit yogurt : key=fruit-yogurt
-full-fat greek yogurt : key=greek-yogurt
+fruit yogurt
+full-fat greek yogurt
 full-fat yogurt : key=natural-yogurt
-goat's yogurt : key=goats-yogurt
-greek yogurt = greek yoghurt : proper=1 key=greek-yogurt
+goat's yogurt
+greek yogurt = greek yoghurt : proper=1
 greek-style yogurt = greek-style yoghurt : proper=1
-hung curd : key=hung-curd
-hung yogurt : key=hung-curd
+hung curd
+hung yogurt
 labneh = labne, lebneh, labaneh
-lemon yogurt : key=fruit-yogurt
-live yogurt : key=live-yogurt
-low-fat yogurt : key=low-fat-yogurt
+lemon yogurt
+live yogurt
+low-fat yogurt
 natural yogurt : key=natural-yogurt
-nonfat greek yogurt : key=greek-yogurt
-nonfat yogurt : key=low-fat-yogurt
-oat yogurt : key=coconut-yogurt
-plain greek yogurt : key=greek-yogurt
+nonfat greek yogurt
+nonfat yogurt
+oat yogurt
+plain greek yogurt
 plain yogurt : key=natural-yogurt
-plant-based yogurt : key=coconut-yogurt
-pot-set yogurt : key=set-yogurt
-probiotic yogurt : key=live-yogurt
+plant-based yogurt
+pot-set yogurt
+probiotic yogurt
 quark : ambiguous
-set yogurt : key=set-yogurt
-sheep's yogurt : key=goats-yogurt
+set yogurt
+sheep's yogurt
 skyr
-soy yogurt : key=coconut-yogurt
-soya yogurt : key=coconut-yogurt
-strained yogurt : key=hung-curd
-strawberry yogurt : key=fruit-yogurt
-vanilla greek yogurt : key=vanilla-yogurt
-vanilla yogurt : key=vanilla-yogurt
-vegan yogurt : key=coconut-yogurt
-whole milk yogurt
+soy yogurt
+soya yogurt
+strained yogurt
+strawberry yogurt
+vanilla greek yogurt
+vanilla yogurt
+vegan yogurt
 whole-milk yogurt : key=natural-yogurt
 yogurt = yoghurt, yogurts, yoghourt
 yogurt drink
 @ FOOD noun mass group=dairy
-butter pecan ice cream : kind=ice-cream key=coconut-ice-cream
-caramel ice cream : kind=ice-cream key=caramel-ice-cream
-choc ice : group=confection key=ice-cream-sandwich
+butter pecan ice cream : kind=ice-cream
+caramel ice cream : kind=ice-cream
+choc ice : group=confection
 chocolate ice cream : kind=ice-cream
-coconut ice cream : kind=ice-cream key=coconut-ice-cream
+coconut ice cream : kind=ice-cream
 coffee ice cream : kind=ice-cream
-cookies and cream ice cream : kind=ice-cream key=coconut-ice-cream
-dulce de leche ice cream : kind=ice-cream key=caramel-ice-cream
-fruit pop : group=confection key=ice-lolly
+cookies and cream ice cream : kind=ice-cream
+dulce de leche ice cream : kind=ice-cream
+fruit pop : group=confection
 gelato
 ice cream = icecream
-ice cream sandwich : group=confection key=ice-cream-sandwich
+ice cream sandwich : group=confection
 ice lolly : group=confection key=ice-lolly
-ice milk : kind=ice-cream key=soft-serve
+ice milk : kind=ice-cream
 ice pop : group=confection key=ice-lolly
-juice bar frozen : group=confection key=ice-lolly
 kulfi
-lemon ice cream : kind=ice-cream key=coconut-ice-cream
-lemon sorbet : group=confection key=sorbet
-lime sherbet : key=sherbet
-mango sorbet : group=confection key=sorbet
-mint choc chip ice cream : kind=ice-cream key=mint-chocolate-chip-ice-cream
-mint chocolate chip ice cream : kind=ice-cream key=mint-chocolate-chip-ice-cream
-orange sherbet : key=sherbet
-pistachio ice cream : kind=ice-cream key=coconut-ice-cream
-rainbow sherbet : key=sherbet
-raspberry sorbet : group=confection key=sorbet
-rum raisin ice cream : kind=ice-cream key=coconut-ice-cream
-salted caramel ice cream : kind=ice-cream key=caramel-ice-cream
-sherbet : key=sherbet
-soft serve ice cream : kind=ice-cream key=soft-serve
-soft-serve : kind=ice-cream key=soft-serve
-sorbet : group=confection key=sorbet
+lemon ice cream : kind=ice-cream
+lemon sorbet : group=confection
+lime sherbet
+mango sorbet : group=confection
+mint choc chip ice cream : kind=ice-cream
+mint chocolate chip ice cream : kind=ice-cream
+orange sherbet
+pistachio ice cream : kind=ice-cream
+rainbow sherbet
+raspberry sorbet : group=confection
+rum raisin ice cream : kind=ice-cream
+salted caramel ice cream : kind=ice-cream
+sherbet
+soft serve ice cream : kind=ice-cream
+soft-serve : kind=ice-cream
+sorbet : group=confection dish
 strawberry ice cream : kind=ice-cream
 vanilla ice cream : kind=ice-cream
-vegan ice cream : kind=ice-cream key=coconut-ice-cream
+vegan ice cream : kind=ice-cream
 
 # Cheese
 @ FOOD noun mass group=cheese kind=cheese
-ackawi : key=nabulsi-cheese
-aged cheddar : key=mature-cheddar
-aged goat cheese : key=hard-goats-cheese
-aged gouda : key=gouda
-akkawi : key=nabulsi-cheese
-akkawi cheese : key=nabulsi-cheese
+ackawi
+aged cheddar
+aged goat cheese
+aged gouda
+akkawi
+akkawi cheese
 american cheese : proper=1 key=american-cheese
-american cheese slice : key=cheese-slice proper=1
-anthotyro : key=mizithra
+american cheese slice : proper=1
+anthotyro
 appenzeller : proper=1
-applewood cheddar : key=smoked-cheddar
-applewood smoked cheese : key=smoked-gouda
-asadero : key=chihuahua-cheese
-asiago : proper=1 key=asiago
-asiago cheese : key=asiago
-baby mozzarella : key=bocconcini
+applewood cheddar
+applewood smoked cheese
+asadero
+asiago : proper=1
+asiago cheese
+baby mozzarella
 baby swiss cheese
-baked camembert : key=baked-camembert
-baking camembert : key=baked-camembert
-ball of mozzarella : key=fresh-mozzarella
-balls of mozzarella : key=fresh-mozzarella
-barrel-aged feta : key=greek-salad-cheese
-bleu d'auvergne : key=saint-agur-style-cheese
-block cream cheese : key=cream-cheese
-blue brie : key=cambozola-style-cheese
-blue cheese : key=blue-cheese
-blue cheese crumbles : key=blue-cheese
-blue stilton : key=stilton
-bocconcini : key=bocconcini
-brazilian curd cheese : proper=1 key=brazilian-curd-cheese
+baked camembert
+baking camembert
+barrel-aged feta
+bleu d'auvergne
+block cream cheese
+blue brie
+blue cheese
+blue cheese crumbles
+blue stilton
+bocconcini
+brazilian curd cheese : proper=1
 brick cheese
-brick cream cheese : key=cream-cheese
-brie : key=brie
-brie cheese : key=brie
-brillat-savarin : proper=1 key=brillat-savarin
+brick cream cheese
+brie
+brie cheese
+brillat-savarin : proper=1
 brown cheese : key=brunost
 brunost : key=brunost
-bryndza : key=bryndza
+bryndza
 buffalo mozzarella : key=fresh-mozzarella
-buffalo mozzarella ball : key=fresh-mozzarella
-burger cheese : key=american-cheese
+buffalo mozzarella ball
+burger cheese
 burrata
 caciocavallo
 caerphilly : proper=1
-cambozola style cheese : proper=1 key=cambozola-style-cheese
-camembert : proper=1 key=camembert
-camembert cheese : key=camembert
-cashel blue : proper=1
+camembert : proper=1
+camembert cheese
 cheddar : key=cheddar
 cheddar cheese : key=cheddar
-cheddar cheese powder : key=cheddar-powder
-cheddar powder : key=cheddar-powder
+cheddar cheese powder
+cheddar powder
 cheese = cheeses
-cheese curds = cheese curd : key=cheese-curds
-cheese slice : key=cheese-slice
-cheese spread : key=cheese-spread
-cheese stick : key=string-cheese
-cheese triangle : key=cheese-spread
-cherry mozzarella : key=bocconcini
+cheese curds = cheese curd
+cheese slice
+cheese spread
+cheese stick
+cheese triangle
+chenna : key=chhena
+cherry mozzarella
 cheshire cheese : proper=1
 chevre : key=goats-cheese
-chhena = chenna
-chhurpi : key=yak-cheese
-chihuahua cheese : proper=1 key=chihuahua-cheese
-chive cream cheese : key=garlic-and-herb-soft-cheese
+chhena : key=chhena
+chhurpi
+chihuahua cheese : proper=1
+chive cream cheese
 chèvre : key=goats-cheese
-ciliegine : key=bocconcini
-co-jack : key=colby-jack-cheese
-coalho cheese : key=brazilian-curd-cheese
+ciliegine
+co-jack
+coalho cheese
 colby cheese = colby
-colby jack cheese = colby jack : key=colby-jack-cheese
-comté : proper=1 key=comté
-comté cheese : key=comté
-cotija : key=cotija
-cotija cheese : key=cotija
+colby jack cheese = colby jack
+comté : proper=1
+comté cheese
+cotija
+cotija cheese
 cottage cheese
-cream cheese = philly : key=cream-cheese
+cream cheese : key=cream-cheese
 cream cheese spread : key=cream-cheese
-cream cheese triangle : key=cheese-spread
-creamy blue cheese : key=cambozola-style-cheese
-crumbled blue cheese : key=blue-cheese
-crumbled feta : key=feta
-crumbly lancashire : key=lancashire
-curd cheese : key=farmers-cheese
-dairy-free cheese : key=vegan-cheese
-dairy-free cream cheese : key=vegan-cream-cheese
+cream cheese triangle
+creamy blue cheese
+crumbled blue cheese
+crumbled feta
+crumbly lancashire
+curd cheese
+dairy-free cheese
+dairy-free cream cheese
 danbo : proper=1
 danish blue : proper=1
-dill havarti : key=havarti
-dolcelatte : key=gorgonzola
+dill havarti
+dolcelatte
 double gloucester
-edam : proper=1 key=edam
-edam cheese : key=edam
-emmental = emmenthal, emmentaler : proper=1 key=emmental
-emmental cheese : key=emmental
-emmenthaler : key=emmental
+edam : proper=1
+edam cheese
+emmental = emmenthal, emmentaler : proper=1
+emmental cheese
+emmenthaler
 extra-mature cheddar : key=mature-cheddar
-extra-sharp cheddar : key=mature-cheddar
-farmer's cheese = farmer cheese : key=farmers-cheese
-feta : key=feta
-feta cheese : key=feta
-fiesta blend cheese : key=mexican-blend-cheese
-fior di latte : key=fresh-mozzarella
-fontina : key=fontina
-fontina cheese : key=fontina
-four cheese mix : key=four-cheese-mix
-four-cheese blend : key=mexican-blend-cheese
-fourme d'ambert : key=saint-agur-style-cheese
+extra-sharp cheddar
+farmer cheese : key=farmers-cheese
+farmer's cheese : key=farmers-cheese
+feta
+feta cheese
+fiesta blend cheese
+fior di latte
+fontina
+fontina cheese
+four cheese mix
+four-cheese blend
+fourme d'ambert : proper=1
 fresh mozzarella : key=fresh-mozzarella
-frying cheese : key=queso-de-freír
+frying cheese
 full-fat cream cheese : key=cream-cheese
-full-fat soft cheese : key=cream-cheese
-garlic and herb soft cheese = garlic and herb cheese : key=garlic-and-herb-soft-cheese
-garlic herb cream cheese : key=garlic-and-herb-soft-cheese
-gjetost : key=brunost
+full-fat soft cheese
+garlic and herb soft cheese = garlic and herb cheese
+garlic herb cream cheese
+gjetost
 goat cheese : key=goats-cheese
-goat log : key=goat-log
+goat log
 goat's cheese : key=goats-cheese
-goat's cheese log : key=goat-log
-gorgonzola : key=gorgonzola
-gorgonzola cheese : key=gorgonzola
-gorgonzola dolce : key=gorgonzola
-gouda : proper=1 key=gouda
-gouda cheese : key=gouda
+goat's cheese log
+gorgonzola
+gorgonzola cheese
+gorgonzola dolce
+gouda : proper=1
+gouda cheese
 grana padano = grana : proper=2
-grated cheese : key=cheese
-grated cheese mix : key=four-cheese-mix
+grated cheese mix
 grated mozzarella : key=low-moisture-mozzarella
 grated parmesan : key=parmesan
-graviera : key=kefalotyri
-greek salad cheese = salad cheese : proper=1 key=greek-salad-cheese
-grilling cheese : key=halloumi
+graviera
+greek salad cheese = salad cheese : proper=1
+grilling cheese
 gruyere : key=gruyère
 gruyère : proper=1 key=gruyère
-gruyère cheese : key=gruyère
-halloumi : key=halloumi
-halloumi cheese : key=halloumi
-hard goat's cheese : key=hard-goats-cheese
-havarti : proper=1 key=havarti
-havarti cheese : key=havarti
-herb cream cheese : key=garlic-and-herb-soft-cheese
-herbed soft cheese : key=garlic-and-herb-soft-cheese
+gruyère cheese
+halloumi
+halloumi cheese
+hard goat's cheese
+havarti : proper=1
+havarti cheese
+herb cream cheese
+herbed soft cheese
 idiazabal : proper=1
-imeruli : key=sulguni
-italian cheese blend = italian blend cheese : proper=1 key=italian-cheese-blend
-italian hard cheese : proper=1 key=italian-hard-cheese
-jarlsberg style cheese : proper=1 key=jarlsberg-style-cheese
-kashar : key=kashkaval
-kashkaval : key=kashkaval
-kasseri : key=kashkaval
-kefalograviera : key=kefalotyri
-kefalotyri : key=kefalotyri
-lancashire : proper=1 key=lancashire
+imeruli
+italian cheese blend = italian blend cheese : proper=1
+italian hard cheese : proper=1
+kashar
+kashkaval
+kasseri
+kefalograviera
+kefalotyri
+lancashire : proper=1 ambiguous
 lancashire cheese : proper=1
-leerdam style cheese : proper=1 key=leerdam-style-cheese
-leyden : key=leerdam-style-cheese
-light cream cheese : key=cream-cheese
+leyden : proper=1
+light cream cheese
 limburger : proper=1
-log of goat cheese : key=goat-log
+log of goat cheese
 low-fat cream cheese : key=cream-cheese
 low-moisture mozzarella : key=low-moisture-mozzarella
-low-moisture part-skim mozzarella : key=low-moisture-mozzarella
-maasdam : key=jarlsberg-style-cheese
+low-moisture part-skim mozzarella
+maasdam : proper=1
 mahón : proper=1
-manchego : key=manchego
-manchego cheese : key=manchego
-marble cheese : key=colby-jack-cheese
-mascarpone : key=mascarpone
-mascarpone cheese : key=mascarpone
+manchego
+manchego cheese
+marble cheese
+mascarpone
+mascarpone cheese
 mature cheddar : key=mature-cheddar
-mature cheddar cheese : key=mature-cheddar
+mature cheddar cheese
 mexican blend cheese : proper=1 key=mexican-blend-cheese
 mexican cheese blend : key=mexican-blend-cheese proper=1
-mexican four cheese blend : key=mexican-blend-cheese proper=1
-mexican-style cheese blend : key=mexican-blend-cheese
-mild cheddar : key=mild-cheddar
-mild cheddar cheese : key=mild-cheddar
-mizithra = myzithra : key=mizithra
-mont d'or : key=vacherin
+mexican four cheese blend : proper=1
+mexican-style cheese blend
+mild cheddar
+mild cheddar cheese
+mizithra = myzithra
+mont d'or
 monterey jack : key=monterey-jack-cheese
 monterey jack cheese = jack cheese : proper=1 key=monterey-jack-cheese
-mozzarella = mozz : key=mozzarella
-mozzarella ball : key=fresh-mozzarella
-mozzarella balls : key=bocconcini
-mozzarella cheese : key=mozzarella
+mozzarella = mozz
+mozzarella ball
+mozzarella balls
+mozzarella cheese
 mozzarella di bufala : key=fresh-mozzarella
-mozzarella pearl : key=bocconcini
-mozzarella pearls : key=bocconcini
-mozzarella stick : key=string-cheese
+mozzarella pearl
+mozzarella pearls
+mozzarella stick
 muenster cheese = muenster : proper=1
 munster cheese = munster : proper=1
-nabulsi cheese : key=nabulsi-cheese
+nabulsi cheese
 neufchâtel : key=cream-cheese
 oaxaca cheese : proper=1 key=oaxaca-cheese
 oka cheese : proper=1
 oscypek
-paneer : key=paneer
-paneer cheese : key=paneer
-panela cheese : key=panela-cheese
+paneer
+paneer cheese
+panela cheese
 parmesan = parm, parm cheese : proper=1 key=parmesan
 parmesan cheese : key=parmesan proper=1
-parmesan cheese rind : key=parmesan-rind proper=1
-parmesan reggiano : key=parmesan proper=1
-parmesan rind : proper=1 key=parmesan-rind
-parmesan shavings : key=parmesan proper=1
+parmesan cheese rind : proper=1
+parmesan reggiano : proper=1
+parmesan rind : proper=1
+parmesan shavings : proper=1
 parmigiano : key=parmigiano-reggiano
-parmigiano reggiano cheese : key=parmigiano-reggiano
+parmigiano reggiano cheese
 parmigiano-reggiano : proper=1 key=parmigiano-reggiano
-part-skim mozzarella : key=low-moisture-mozzarella
-part-skim mozzarella cheese : key=low-moisture-mozzarella
-part-skim ricotta : key=whole-milk-ricotta
-part-skim ricotta cheese : key=whole-milk-ricotta
-pasteurized prepared cheese product : key=american-cheese
-pasteurized process cheese : key=american-cheese
-pecorino : key=pecorino
-pecorino cheese : key=pecorino
-pecorino romano : proper=2 key=pecorino-romano
-pecorino romano cheese : key=pecorino-romano
+part-skim mozzarella
+part-skim mozzarella cheese
+part-skim ricotta
+part-skim ricotta cheese
+pasteurized prepared cheese product
+pasteurized process cheese
+pecorino
+pecorino cheese
+pecorino romano : proper=2
+pecorino romano cheese
 pepper jack : key=pepper-jack-cheese
 pepper jack cheese : key=pepper-jack-cheese
-pepperjack : key=pepper-jack-cheese
+pepperjack
 petit suisse = petits-suisses : proper=2
-pizza cheese : key=italian-cheese-blend
-pizza cheese blend : key=italian-cheese-blend
-pizza mozzarella : key=low-moisture-mozzarella
-plant-based cheese : key=vegan-cheese
-plastic cheese : key=american-cheese
+pizza cheese
+pizza cheese blend
+pizza mozzarella
+plant-based cheese
+plastic cheese
 pont-l'évêque : proper=1
-port salut : proper=2
-pot cheese : key=farmers-cheese
-process cheese : key=american-cheese
-processed cheese : key=american-cheese
-processed cheese food : key=american-cheese
+pot cheese
+process cheese
+processed cheese
+processed cheese food
 processed cheese loaf : key=american-cheese
-processed cheese slice : key=cheese-slice
-processed cheese spread : key=cheese-spread
-provolone : key=provolone
-provolone cheese : key=provolone
-provolone dolce : key=provolone
+processed cheese slice
+processed cheese spread
+provolone
+provolone cheese
+provolone dolce
 quark cheese
-quesadilla cheese : key=chihuahua-cheese
+quesadilla cheese
 quesillo : key=oaxaca-cheese
-queso asadero : key=chihuahua-cheese
+queso asadero
 queso blanco
-queso de freír : key=queso-de-freír
+queso de freír
 queso fresco
-queso oaxaca : key=oaxaca-cheese
-queso panela : key=panela-cheese
-queso quesadilla : key=chihuahua-cheese
-raclette : key=raclette
-raclette cheese : key=raclette
-reblochon : proper=1 key=reblochon
+queso oaxaca
+queso panela
+queso quesadilla
+raclette
+raclette cheese
+reblochon : proper=1
 red leicester
-reduced-fat cream cheese : key=cream-cheese
-requeijão : key=brazilian-curd-cheese
-ricotta : key=ricotta
-ricotta cheese : key=ricotta
+reduced-fat cream cheese
+requeijão
+ricotta
+ricotta cheese
 ricotta salata
-romano cheese : key=pecorino-romano
+romano cheese
 roquefort : proper=1
-saint agur style cheese : proper=2 key=saint-agur-style-cheese
-scamorza : key=smoked-mozzarella
+scamorza
 sharp cheddar : key=mature-cheddar
 sharp cheddar cheese : key=mature-cheddar
-sharp white cheddar : key=white-cheddar
+sharp white cheddar
 sheep's cheese
-shredded cheese : key=cheese
-shredded mexican blend : key=mexican-blend-cheese
-shredded mozzarella : key=low-moisture-mozzarella
-shropshire blue : key=yorkshire-blue
-sirene : key=bryndza
-smoked cheddar : key=smoked-cheddar
-smoked cheese : key=smoked-gouda
-smoked gouda : key=smoked-gouda
-smoked mozzarella : key=smoked-mozzarella
+shredded mexican blend
+shredded mozzarella
+shropshire blue
+sirene : ambiguous
+smoked cheddar
+smoked cheese
+smoked gouda
+smoked mozzarella
 smoked provolone
 soft cheese : key=cream-cheese
 soft goat's cheese : key=goats-cheese
-spreadable cheese : key=cheese-spread
-squeaky cheese : key=cheese-curds
-stilton : proper=1 key=stilton
-stilton cheese : key=stilton
+spreadable cheese
+squeaky cheese
+stilton : proper=1
+stilton cheese
 stracciatella cheese = stracciatella
-string cheese = cheese string : key=string-cheese
+string cheese = cheese string
 strong cheddar : key=mature-cheddar
-sulguni : key=sulguni
+sulguni
 swiss cheese : proper=1
-taco cheese : key=mexican-blend-cheese
+taco cheese
 taleggio : proper=1
-tasty cheddar : key=mature-cheddar
+tasty cheddar
 tasty cheese
 tilsit : proper=1
-tomme : key=reblochon
-tomme de savoie : key=reblochon
-triple cream brie : key=brillat-savarin
-triple-cream cheese : key=brillat-savarin
-tvorog : key=farmers-cheese
-vacherin : key=vacherin
-vacherin fribourgeois : key=vacherin
-vegan cheddar : key=vegan-cheese
-vegan cheese : key=vegan-cheese
-vegan cream cheese : key=vegan-cream-cheese
-vegan feta : key=vegan-cheese
-vegan mozzarella : key=vegan-cheese
-vegan parmesan : key=vegan-cheese
-vegetarian hard cheese : key=italian-hard-cheese
-vegetarian italian-style hard cheese : key=italian-hard-cheese
-vegetarian parmesan : key=italian-hard-cheese
-vintage cheddar : key=mature-cheddar
+tomme
+tomme de savoie
+triple cream brie
+triple-cream cheese
+tvorog
+vacherin
+vacherin fribourgeois
+vegan cheddar
+vegan cheese
+vegan cream cheese
+vegan feta
+vegan mozzarella
+vegan parmesan
+vegetarian hard cheese
+vegetarian italian-style hard cheese
+vegetarian parmesan
+vintage cheddar
 wensleydale : proper=1
 whipped cream cheese
-white cheddar : key=white-cheddar
-white cheddar cheese : key=white-cheddar
+white cheddar
+white cheddar cheese
 white stilton
-whole milk ricotta cheese : key=whole-milk-ricotta
-whole-milk ricotta : key=whole-milk-ricotta
-yak cheese : key=yak-cheese
-yorkshire blue : proper=1 key=yorkshire-blue
+whole milk ricotta cheese
+whole-milk ricotta
+yak cheese
+yorkshire blue : proper=1
 époisses : proper=1
 
 # Soya foods and meat stand-ins
 @ FOOD noun mass group=tofu
-aburaage : kind=tofu key=aburaage
-atsuage : kind=tofu key=fried-tofu
-bean burger : key=veggie-burger
+aburaage : kind=tofu
+atsuage : kind=tofu
+bean burger
 bean curd : key=tofu
-bean curd sheet : key=tofu-skin
-bean curd skin : key=tofu-skin
-beancurd : key=tofu
-beancurd stick : key=tofu-skin
-deep-fried tofu : kind=tofu key=fried-tofu
-dehydrated soya mince : key=textured-vegetable-protein
-dougan : kind=tofu key=pressed-tofu
-dried tofu : kind=tofu key=pressed-tofu
-dried tofu skin : key=tofu-skin
+bean curd sheet
+bean curd skin
+beancurd
+beancurd stick
+deep-fried tofu : kind=tofu
+dehydrated soya mince
+dougan : kind=tofu
+dried tofu : kind=tofu
+dried tofu skin
 egg tofu : kind=tofu
 extra-firm tofu : kind=tofu
-fermented bean curd : group=paste kind=tofu key=fermented-tofu
-fermented beancurd : group=paste kind=tofu key=fermented-tofu
-fermented tofu : group=paste kind=tofu key=fermented-tofu
+fermented bean curd : group=paste kind=tofu
+fermented beancurd : group=paste kind=tofu
+fermented tofu : group=paste kind=tofu
 firm tofu : kind=tofu
-five-spice tofu : kind=tofu key=pressed-tofu
-fried tofu : kind=tofu key=fried-tofu
-fu ru : group=paste kind=tofu key=fermented-tofu
-inari pocket : kind=tofu key=aburaage
-inari pockets : kind=tofu key=aburaage
-meat-free chicken pieces : key=mycoprotein-pieces
-meat-free mince : kind=mince key=vegan-mince
-meatless chicken : key=mycoprotein-pieces
-meatless crumbles : kind=mince key=vegan-mince
-mock duck : key=seitan
-mycoprotein pieces : key=mycoprotein-pieces
+five-spice tofu : kind=tofu
+fried tofu : kind=tofu
+fu ru : group=paste kind=tofu
+inari pocket : kind=tofu
+inari pockets : kind=tofu
+meat-free chicken pieces
+meat-free mince : kind=mince
+meatless chicken
+meatless crumbles : kind=mince
+mock duck
+mycoprotein pieces
 natto
 okara
-plant mince : kind=mince key=vegan-mince
-plant-based burger : key=veggie-burger
-plant-based chicken : key=mycoprotein-pieces
-plant-based chicken pieces : key=mycoprotein-pieces
-plant-based ground : kind=mince key=vegan-mince
-plant-based mince : kind=mince key=vegan-mince
-pressed tofu : kind=tofu key=pressed-tofu
-red fermented bean curd : group=paste kind=tofu key=fermented-tofu
-red fermented tofu : group=paste kind=tofu key=fermented-tofu
-seitan : key=seitan
+plant mince : kind=mince
+plant-based burger
+plant-based chicken
+plant-based chicken pieces
+plant-based ground : kind=mince
+plant-based mince : kind=mince
+pressed tofu : kind=tofu
+red fermented bean curd : group=paste kind=tofu
+red fermented tofu : group=paste kind=tofu
+seitan
 silken tofu : kind=tofu
 smoked tofu : kind=tofu
 soft tofu : kind=tofu
-soy chunks : key=textured-vegetable-protein
-soy mince : key=textured-vegetable-protein
-soya chunk : key=textured-vegetable-protein
-soya chunks : key=textured-vegetable-protein
+soy chunks
+soy mince
+soya chunk
+soya chunks
 soya mince : key=textured-vegetable-protein
 tempeh
-textured soy protein : key=textured-vegetable-protein
+textured soy protein
 textured vegetable protein : key=textured-vegetable-protein
 tofu : key=tofu
-tofu puff : kind=tofu key=fried-tofu
-tofu puffs : kind=tofu key=fried-tofu
+tofu puff : kind=tofu
+tofu puffs : kind=tofu
 tofu scramble
 tofu skin : key=tofu-skin
 tvp : key=textured-vegetable-protein
-vegan burger : key=veggie-burger
-vegan chicken : key=mycoprotein-pieces
-vegan mince : kind=mince key=vegan-mince
-vegetarian burger : key=veggie-burger
-vegetarian chicken pieces : key=mycoprotein-pieces
-vegetarian mince : kind=mince key=vegan-mince
-veggie burger : key=veggie-burger
-veggie crumbles : kind=mince key=vegan-mince
-veggie mince : kind=mince key=vegan-mince
-wheat gluten block : key=seitan
+vegan burger
+vegan chicken
+vegan mince : kind=mince
+vegetarian burger
+vegetarian chicken pieces
+vegetarian mince : kind=mince
+veggie burger
+veggie crumbles : kind=mince
+veggie mince : kind=mince
+wheat gluten block
 young tofu
 yuba : key=tofu-skin

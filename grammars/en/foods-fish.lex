@@ -7,7 +7,7 @@ ahi tuna : key=yellowfin-tuna
 aji fish : key=horse-mackerel
 albacore tuna = albacore
 amberjack
-arctic char = char : proper=1
+arctic char : proper=1
 atlantic salmon : proper=1
 bangus : key=milkfish
 barbecued eel : key=unagi
@@ -45,7 +45,7 @@ cod loin : kind=cod key=cod-fillet
 cod loins : kind=cod key=cod-fillet
 cod steaks : kind=cod key=cod-fillet
 coho salmon = coho
-coley : key=pollock
+coley : key=pollock ambiguous
 conger eel
 crappie
 croaker : key=croaker
@@ -100,7 +100,7 @@ herring = herrings
 hilsa : key=hilsa
 hoki
 horse mackerel : key=horse-mackerel
-huss : key=shark
+huss : key=shark ambiguous
 ilish : key=hilsa
 john dory : proper=2
 king mackerel : key=king-mackerel
@@ -110,13 +110,13 @@ kingklip
 lake trout : key=river-trout
 lemon sole
 lemon sole fillets : kind=sole key=sole-fillet
-ling : key=lingcod
+ling : key=lingcod ambiguous
 lingcod : key=lingcod
 lionfish
 lutefisk
 mackerel
 mackerel fillet = mackerel fillets : kind=mackerel
-mahi : key=mahi-mahi
+mahi : key=mahi-mahi ambiguous
 mahi mahi : key=mahi-mahi
 milkfish : key=milkfish
 mixed fish : key=fish-pie-mix
@@ -176,15 +176,15 @@ sashimi salmon : key=sushi-grade-salmon
 sashimi tuna : key=sushi-grade-tuna
 sashimi-grade salmon : key=sushi-grade-salmon
 sashimi-grade tuna : key=sushi-grade-tuna
-scad : key=horse-mackerel
+scad : key=horse-mackerel ambiguous
 scup : key=porgy
 sea bass = seabass : key=sea-bass
 sea bass fillet = sea bass fillets, fillet of sea bass : kind=bass
 sea bream : key=sea-bream
 sea trout : key=sea-trout
 seer fish : key=seer-fish
-shad
-shark : key=shark
+shad : ambiguous
+shark : ambiguous key=shark
 side of salmon : kind=salmon key=salmon-fillet
 skate : ambiguous
 skate wing = skate wings : key=skate-wing
@@ -249,7 +249,7 @@ fresh anchovy : kind=anchovy
 fresh sardine : kind=sardine
 kamaboko : mass
 korean fish cake : mass key=eomuk proper=1
-naruto : mass key=narutomaki
+naruto : mass key=narutomaki ambiguous
 narutomaki : mass key=narutomaki
 sardine : kind=sardine
 thai fish cake : group=prepared proper=1
@@ -322,14 +322,12 @@ smoked trout : kind=trout key=smoked-trout
 smoked whitefish = whitefish : kind=whitefish
 soused herring : key=rollmops
 stockfish : key=stockfish
-tin of tuna : kind=tuna key=canned-tuna
 tinned anchovies : key=anchovy kind=anchovy
 tinned mackerel : kind=mackerel key=tinned-mackerel
 tinned red salmon : kind=salmon key=canned-salmon
 tinned salmon : kind=salmon key=canned-salmon
 tinned sardines = tinned sardine : kind=sardine key=tinned-sardines
 tinned tuna : kind=tuna key=canned-tuna
-tins of tuna : kind=tuna key=canned-tuna
 tuna in brine : kind=tuna key=canned-tuna
 tuna in oil : kind=tuna key=canned-tuna
 tuna in olive oil : kind=tuna key=canned-tuna
@@ -424,7 +422,7 @@ crawdad : mass key=crawfish
 crawfish : mass key=crawfish
 crawfish tail : key=crawfish-tail
 crawfish tail meat : key=crawfish-tail
-cray : mass key=crayfish
+cray : mass key=crayfish ambiguous
 crayfish : mass key=crayfish
 crayfish tail : kind=lobster key=spiny-lobster
 crayfish tail meat : key=crawfish-tail
@@ -487,8 +485,8 @@ chopped clam : kind=clam key=canned-clam
 clam
 clam meat : mass kind=clam
 clams in juice : kind=clam key=canned-clam
-cockle
-conch : mass
+cockle : ambiguous
+conch : mass ambiguous
 conpoy : kind=scallop key=dried-scallop
 cuttlefish : mass
 cuttlefish ink : mass key=squid-ink
@@ -525,8 +523,8 @@ pippies : key=pipi
 pāua : mass key=abalone
 quahog : kind=clam key=littleneck-clam
 queen scallop : kind=scallop key=bay-scallop
-queenie : kind=scallop key=bay-scallop
-razor clam = razor, razorclam : kind=clam
+queenie : kind=scallop key=bay-scallop ambiguous
+razor clam = razorclam : kind=clam
 rock oyster : kind=oyster key=pacific-oyster
 rope-grown mussel : kind=mussel key=blue-mussel
 scallop
@@ -553,7 +551,7 @@ tinned clam : kind=clam key=canned-clam
 tinned mussel : kind=mussel key=tinned-mussel
 tinned oyster : kind=oyster key=smoked-oyster
 tinned smoked oyster : kind=oyster key=smoked-oyster
-uni : mass key=sea-urchin
+uni : mass key=sea-urchin ambiguous
 vongole : kind=clam key=littleneck-clam
 whelk
 winkle : key=winkle

@@ -47,7 +47,7 @@ apricot
 apricot half : kind=apricot key=tinned-apricot plural=halves
 aril : key=pomegranate-seed
 asian pear : kind=pear proper=1 key=asian-pear
-bartlett pear = bartlett : kind=pear proper=1 key=bartlett-pear
+bartlett pear : kind=pear proper=1 key=bartlett-pear
 bing cherry : kind=cherry proper=1
 black cherry : kind=cherry key=black-cherry
 black mission fig = mission fig : kind=fig
@@ -160,7 +160,7 @@ acerola cherry : key=acerola
 ackee = akee : mass key=ackee
 alligator pear : key=avocado
 aloe vera : mass
-alphonso mango = alphonso : kind=mango proper=1
+alphonso mango : kind=mango proper=1
 alphonso mango pulp : mass kind=mango key=mango-pulp
 apple pie filling : mass
 ataulfo mango : kind=mango proper=1 key=ataulfo-mango
@@ -346,29 +346,28 @@ grapefruit
 grapefruit juice : mass liquid
 grapefruit zest : mass
 grated lemon zest : mass key=lemon-zest
-juice and zest of a lemon = zest and juice of a lemon, zest and juice of one lemon, juice and zest of one lemon : mass key=lemon
 kaffir lime : key=makrut-lime
 key lime : kind=lime
 key lime juice : mass liquid
 kumquat
 lemon
 lemon half : key=lemon plural=halves
-lemon juice = juice of lemon, juice of a lemon, lemon's juice : mass liquid key=lemon-juice
+lemon juice = lemon's juice : mass liquid key=lemon-juice
 lemon peel : mass key=lemon-zest
 lemon pulp : mass
 lemon rind : mass key=lemon-zest
-lemon slice = slice of lemon, slices of lemon : key=lemon
+lemon slice : key=lemon
 lemon twist
 lemon wedge : key=lemon
-lemon zest = zest of lemon, zest of a lemon, zest of one lemon, lemon's zest : mass key=lemon-zest
+lemon zest = lemon's zest : mass key=lemon-zest
 lime
 lime half : key=lime plural=halves
-lime juice = juice of lime, juice of a lime : mass liquid key=lime-juice
+lime juice : mass liquid key=lime-juice
 lime peel : mass key=lime-zest
 lime rind : mass key=lime-zest
 lime slice : key=lime
 lime wedge : key=lime
-lime zest = zest of lime, zest of a lime, zest of one lime : mass key=lime-zest
+lime zest : mass key=lime-zest
 limoo amani : key=dried-lime
 loomi : key=dried-lime
 makrut lime : key=makrut-lime
@@ -384,13 +383,13 @@ mixed peel : mass key=candied-peel
 navel orange : kind=orange
 omani lime : key=dried-lime
 orange
-orange juice = oj, juice of an orange, juice of orange : mass liquid key=orange-juice
+orange juice = oj : mass liquid key=orange-juice
 orange peel : mass key=orange-zest
 orange rind : mass key=orange-zest
 orange segment : key=orange
 orange slice : key=orange
 orange wedge : key=orange
-orange zest = zest of orange, zest of an orange, zest of one orange : mass key=orange-zest
+orange zest : mass key=orange-zest
 persian dried lime : key=dried-lime proper=1
 persian lime : kind=lime proper=1
 pink grapefruit : kind=grapefruit
@@ -405,8 +404,6 @@ seville orange : kind=orange proper=1 key=seville-orange
 seville orange juice : mass liquid key=sour-orange-juice
 sour orange : kind=orange key=seville-orange
 sour orange juice : mass liquid key=sour-orange-juice
-strip of lemon peel : mass key=lemon-zest
-strip of orange peel : mass key=orange-zest
 sudachi
 tangelo
 tangerine
@@ -432,7 +429,7 @@ blackberry : key=blackberry
 blackcurrant = black currant
 blueberry
 boysenberry
-bramble : key=blackberry
+bramble : key=blackberry ambiguous
 cloudberry
 cranberry
 dried goji berry : group=dried-fruit key=goji-berry

@@ -9,7 +9,6 @@ black chicken : mass key=silkie-chicken
 boiling fowl : key=boiling-fowl
 boiling hen : key=boiling-fowl
 breaded chicken : mass group=prepared key=breaded-chicken
-broiler : key=roasting-chicken
 broiler chicken : key=roasting-chicken
 canned chicken : mass key=canned-chicken
 capon : kind=capon
@@ -81,7 +80,6 @@ shredded chicken : mass key=cooked-chicken
 shredded cooked chicken : mass key=cooked-chicken
 silkie chicken : mass key=silkie-chicken
 smoked chicken : mass group=cured-meat
-spatchcock
 spatchcock chicken = spatchcocked chicken : mass
 spring chicken
 stewing chicken : key=boiling-fowl
@@ -172,7 +170,7 @@ ground sirloin : key=beef-mince kind=beef
 ground turkey : key=turkey-mince kind=turkey ground-poultry
 ground veal : kind=veal key=ground-veal
 ground venison : kind=venison key=venison-mince
-hamburger : key=beef-mince kind=beef
+hamburger : key=beef-mince kind=beef ambiguous
 hamburger meat : key=beef-mince kind=beef
 kangaroo mince : kind=kangaroo
 keema
@@ -218,9 +216,9 @@ chicken meatball : ground-poultry key=turkey-meatball
 frozen meatball : key=meatball
 ground beef patty : kind=patty key=hamburger-patty
 hamburger patty : kind=patty key=hamburger-patty
-kofta : kind=kofta
+kofta : kind=kofta dish
 lamb burger : kind=patty
-meatball : key=meatball
+meatball : dish key=meatball
 pork patty : kind=patty
 turkey burger : kind=patty ground-poultry key=turkey-burger
 turkey meatball : ground-poultry key=turkey-meatball
@@ -273,7 +271,6 @@ beef strips : mass key=shaved-beef
 beef tenderloin = tenderloin of beef : kind=tenderloin key=beef-tenderloin
 beef tenderloin steak : key=fillet-steak kind=steak
 beef topside : mass key=topside
-blade of beef : kind=steak key=blade-steak
 blade steak : kind=steak key=blade-steak
 bone marrow : mass group=offal key=bone-marrow
 bone-in rib steak : kind=steak key=rib-steak
@@ -322,7 +319,7 @@ feather blade steak : kind=steak key=flat-iron-steak
 filet mignon = filet mignons : key=fillet-steak kind=steak
 fillet of beef : kind=tenderloin key=beef-tenderloin
 fillet steak : key=fillet-steak kind=steak
-flank steak = flank : kind=steak key=flank-steak
+flank steak : kind=steak key=flank-steak
 flanken rib = flanken : kind=rib key=flanken-rib
 flanken-cut short rib : kind=rib key=flanken-rib
 flat iron steak = flatiron steak, flat iron : kind=steak key=flat-iron-steak
@@ -353,7 +350,6 @@ oxtail = ox tail
 oyster blade steak : kind=steak key=blade-steak
 picanha : mass key=picanha
 point-cut brisket : mass kind=brisket key=brisket-point
-porterhouse roast : kind=steak key=sirloin-steak
 porterhouse steak = porterhouse : kind=steak
 pot roast : kind=roast
 prime rib : kind=roast key=prime-rib
@@ -374,7 +370,7 @@ round tip steak : kind=steak key=round-steak
 rump cap : mass key=picanha
 rump roast : kind=roast key=rump-roast
 rump roast of beef : kind=roast key=rump-roast
-rump steak = rump : kind=steak
+rump steak : kind=steak
 sandwich steak : kind=steak key=minute-steak
 scotch fillet : kind=steak key=ribeye-steak proper=1
 scotch fillet steak : kind=steak key=ribeye-steak proper=1
@@ -479,7 +475,7 @@ collar butt : key=pork-collar
 cooked pork : mass key=cooked-pork
 country-style pork rib : kind=rib key=country-style-rib
 country-style rib : kind=rib key=country-style-rib
-crackling : mass key=crackling
+crackling : mass ambiguous key=crackling
 crispy pork belly : mass key=cooked-pork
 cubed pork : mass key=diced-pork
 cutlet : ambiguous kind=cutlet
@@ -560,7 +556,6 @@ roast pork : mass key=cooked-pork
 roasting pork : kind=roast key=pork-loin-roast
 schnitzel : group=prepared kind=schnitzel
 shredded pork : mass key=cooked-pork
-slab of ribs : mass kind=rib key=rack-of-ribs
 spare rib = sparerib : kind=rib key=spare-rib
 st louis rib : kind=rib key=spare-rib
 st louis-style rib : kind=rib key=spare-rib
@@ -644,8 +639,8 @@ alligator : mass key=alligator
 alligator meat : mass key=alligator
 alligator tail : mass key=alligator
 caribou : mass
-cricket flour : mass ambiguous key=crickets
-cricket powder : mass ambiguous key=crickets
+cricket flour : mass key=crickets
+cricket powder : mass key=crickets
 crickets : mass ambiguous key=crickets
 crocodile : mass key=crocodile
 crocodile tail : mass key=crocodile
@@ -657,7 +652,7 @@ escargot : group=shellfish key=snail
 frogs' legs = frog legs, frog's legs, frog leg, frog's leg : mass
 game : mass ambiguous
 game meat : mass key=game-meat
-gator : mass key=alligator
+gator : mass key=alligator ambiguous
 goose meat : mass
 grouse : mass ambiguous
 hare : ambiguous
@@ -679,11 +674,10 @@ rabbit leg : kind=rabbit
 rabbit loin : kind=rabbit key=rabbit-loin
 saddle of rabbit : kind=rabbit key=rabbit-loin
 saddle of venison : kind=venison key=venison-loin
-snail : group=shellfish key=snail
+snail : group=shellfish ambiguous key=snail
 snipe : ambiguous
 squirrel : ambiguous
 stewing venison : mass kind=venison key=diced-venison
-teal : key=wild-duck
 venison : mass kind=venison
 venison backstrap : kind=venison key=venison-loin
 venison fillet : kind=venison key=venison-steak
@@ -707,7 +701,7 @@ woodcock
 beef heart : key=beef-heart
 beef kidney : key=ox-kidney
 beef liver : mass key=beef-liver
-beef tendon : ambiguous key=tendon
+beef tendon : key=tendon
 beef tongue : key=ox-tongue
 beef tripe : mass key=honeycomb-tripe
 blood : mass ambiguous key=blood
@@ -741,7 +735,6 @@ heart : ambiguous
 hog casing : key=sausage-casing
 honeycomb tripe : mass key=honeycomb-tripe
 kidney : ambiguous
-lamb fries : key=testicle
 lamb sweetbread : key=sweetbread
 lamb's brain = lamb brain : key=lambs-brain
 lamb's heart = lamb heart
@@ -759,23 +752,22 @@ ox heart : key=beef-heart
 ox kidney : key=ox-kidney
 ox liver : mass key=beef-liver
 ox tongue : key=ox-tongue
-pig's blood : mass ambiguous key=blood
+pig's blood : mass key=blood
 pig's ear = pig ear : key=pigs-ear
 pig's head : key=pigs-head
 pig's kidney : key=pigs-kidney
 pig's liver : mass key=pigs-liver
-pig's tail = pigtail : key=pigs-tail
+pig's tail : key=pigs-tail
 pig's tongue : key=lambs-tongue
-pork blood : mass ambiguous key=blood
+pork blood : mass key=blood
 pork ear : key=pigs-ear
 pork head : key=pigs-head
 pork kidney : key=pigs-kidney
 pork liver : mass key=pigs-liver
 pork tail : key=pigs-tail
 pork tongue : key=lambs-tongue
-rocky mountain oyster : key=testicle
 salted pigtail : key=pigs-tail
-sausage casing = casing : key=sausage-casing
+sausage casing : key=sausage-casing
 sheep casing : key=sausage-casing
 smoked turkey leg : group=cured-meat key=smoked-turkey-wing
 smoked turkey neck : group=cured-meat key=smoked-turkey-wing
@@ -783,7 +775,6 @@ smoked turkey wing : group=cured-meat key=smoked-turkey-wing
 steak and kidney mix : key=ox-kidney
 sweetbread : key=sweetbread
 tendon : ambiguous key=tendon
-testicle : key=testicle
 tongue : ambiguous
 tripe : mass
 veal kidney : key=veal-kidney
@@ -800,7 +791,7 @@ bacon : mass
 bacon bits = bacon bit : mass kind=bacon key=bacon-bits
 bacon crumbles : mass kind=bacon key=cooked-bacon
 bacon end : kind=bacon key=bacon-end
-bacon hock = hock
+bacon hock
 bacon joint : mass kind=bacon key=slab-bacon
 bacon lardon : key=lardon kind=bacon
 bacon offcut : kind=bacon key=bacon-end
@@ -814,10 +805,10 @@ biltong : mass
 black forest ham : mass kind=ham proper=2
 boiled ham : mass kind=ham key=cooked-ham
 boiling bacon : mass kind=bacon key=slab-bacon
-bologna : mass key=mortadella
+bologna : mass key=mortadella ambiguous
 bone-in ham : mass kind=ham key=baked-ham
 braunschweiger : mass key=liverwurst
-brawn : mass key=brawn
+brawn : mass ambiguous key=brawn
 bresaola : mass
 brussels pâté : mass group=prepared key=pâté proper=1
 bully beef : mass key=corned-beef
@@ -839,7 +830,7 @@ cold cut : mass key=deli-meat
 cooked bacon : mass kind=bacon key=cooked-bacon
 cooked ham : mass kind=ham key=cooked-ham
 cooked sliced meat : mass key=deli-meat
-coppa : mass key=coppa
+coppa : mass ambiguous key=coppa
 corned beef : mass key=corned-beef
 corned beef brisket : mass key=corned-beef
 corned silverside : mass key=corned-beef
@@ -924,7 +915,7 @@ potted meat : mass
 precooked bacon : mass kind=bacon key=cooked-bacon
 prosciutto : key=prosciutto mass
 prosciutto cotto : mass kind=ham
-pâté = pate : mass group=prepared key=pâté
+pâté = pate : mass group=prepared dish key=pâté
 real bacon bits : mass kind=bacon key=bacon-bits
 rillettes : mass group=prepared key=rillettes
 rindless bacon : mass kind=bacon key=back-bacon
@@ -996,7 +987,7 @@ boerewors : mass kind=sausage key=boerewors
 boudin : mass
 boudin blanc : mass key=white-pudding
 boudin noir : mass key=black-pudding
-bratwurst = brat : kind=sausage
+bratwurst : kind=sausage
 breakfast link : kind=sausage key=sausage-link
 breakfast sausage : mass kind=sausage key=breakfast-sausage
 bulk breakfast sausage : mass kind=sausage key=breakfast-sausage
@@ -1015,7 +1006,7 @@ chorizo sausage : mass key=chorizo
 cocktail frank : kind=sausage key=cocktail-sausage
 cocktail sausage : kind=sausage key=cocktail-sausage
 cocktail wiener : kind=sausage key=cocktail-sausage
-cooked meat : mass ambiguous group=beef key=meat
+cooked meat : mass group=beef key=meat
 cooking chorizo : mass kind=chorizo key=cooking-chorizo
 country sausage : mass kind=sausage key=breakfast-sausage
 cumberland ring : kind=sausage key=cumberland-sausage
@@ -1064,12 +1055,12 @@ polish kielbasa : mass kind=sausage key=kielbasa proper=1
 polish sausage : mass kind=sausage key=kielbasa proper=1
 pork sausage = pork sausages : mass kind=sausage
 pork sausage meat : mass kind=sausage key=sausage-meat
-red meat : mass ambiguous group=beef key=meat
+red meat : mass group=beef key=meat
 rope sausage : mass kind=sausage key=smoked-sausage
 sage sausage : mass kind=sausage key=breakfast-sausage
 sai ua : mass kind=sausage key=sai-ua
 salsiccia : mass kind=sausage
-sausage = snag, banger : kind=sausage
+sausage = banger : kind=sausage
 sausage link = link sausage : kind=sausage key=sausage-link
 sausage meat = sausagemeat : mass kind=sausage key=sausage-meat
 sausage mince : mass kind=sausage key=sausage-meat

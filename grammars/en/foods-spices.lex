@@ -5,7 +5,7 @@
 @ FOOD noun mass group=herb
 angelica
 basil
-basil leaves = basil leaf, leaf of basil : key=basil
+basil leaves = basil leaf : key=basil
 bergamot leaves
 borage
 bouquet garni = bouquet garnis
@@ -37,9 +37,9 @@ curly parsley : kind=parsley key=curly-parsley
 curly-leaf parsley : kind=parsley key=curly-parsley
 curry plant
 dhania : key=coriander
-dill : ambiguous key=dill
-dill frond : ambiguous key=dill
-dill fronds : ambiguous key=dill
+dill : key=dill
+dill frond : key=dill
+dill fronds : key=dill
 dill weed = dillweed : key=dill
 dried dill : key=dill
 dried herbs = dried herb : strong
@@ -100,7 +100,7 @@ marjoram
 mexican oregano : kind=oregano proper=1
 mint : ambiguous
 mint in vinegar : group=sauce key=mint-sauce
-mint leaves = mint leaf, leaf of mint, leaves of mint : key=mint
+mint leaves = mint leaf : key=mint
 mint sauce : group=sauce key=mint-sauce
 mitsuba
 mixed herbs = mixed herb : strong key=mixed-herbs
@@ -152,7 +152,7 @@ thyme leaves = thyme leaf : key=thyme
 tulsi : kind=basil key=holy-basil
 vietnamese coriander : key=vietnamese-mint proper=1
 vietnamese mint : proper=1 key=vietnamese-mint
-violets : key=violets
+violets : ambiguous key=violets
 winter savory
 woody herbs : key=herb
 @ FOOD noun group=herb
@@ -178,15 +178,14 @@ indian bay leaf : plural=leaves proper=1
 kaffir lime leaf : plural=leaves key=lime-leaf
 kasuri methi = kasoori methi : mass strong key=kasuri-methi
 lemongrass = lemon grass : mass
-lemongrass stalk = stalk of lemongrass : key=lemongrass
+lemongrass stalk : key=lemongrass
 lime leaf : plural=leaves
 makrut lime leaf : plural=leaves key=lime-leaf
 methi : mass
-nira : key=garlic-chive
+nira : key=garlic-chive ambiguous
 pandan = pandanus : mass key=pandan
 salam leaf : plural=leaves
 screwpine leaf : mass key=pandan
-stick of lemongrass : key=lemongrass
 tej patta : mass key=indian-bay-leaf
 
 # Salt
@@ -484,7 +483,7 @@ grains of selim : key=uda-seed
 granulated garlic : key=garlic-powder
 granulated onion : key=onion-powder
 grated nutmeg : key=nutmeg
-gravy browning = browning : group=sauce key=gravy-browning
+gravy browning : group=sauce key=gravy-browning
 greek seasoning : proper=1
 green cardamom : key=cardamom
 grill seasoning
@@ -571,11 +570,11 @@ licorice root = liquorice root : key=licorice-root
 liquorice powder : key=licorice-root
 long pepper powder
 mace : ambiguous
-mace blades = blade of mace, blades of mace, mace blade : key=mace-blades
+mace blades = mace blade : key=mace-blades
 madras curry powder : key=curry-powder proper=1
 mahleb = mahlab
 mango powder : key=amchoor
-mastic = mastiha : key=mastic
+mastic = mastiha : ambiguous key=mastic
 mastic gum : key=mastic
 meat masala : key=meat-masala
 meat tenderizer = meat tenderiser
@@ -628,7 +627,7 @@ pudding spice : key=mixed-spice
 pul biber : key=aleppo-pepper
 pumpkin pie spice = pumpkin spice : key=pumpkin-pie-spice
 pumpkin pie spice mix : key=pumpkin-pie-spice
-rai : key=mustard-seeds
+rai : key=mustard-seeds ambiguous
 ranch dressing mix : key=ranch-seasoning
 ranch mix : key=ranch-seasoning
 ranch seasoning : key=ranch-seasoning
@@ -655,7 +654,7 @@ sazón = sazon : key=sazón
 sazón seasoning : key=sazón
 seafood seasoning : key=seafood-seasoning
 seasoning = seasonings : ambiguous key=seasoning
-seasoning blend : ambiguous key=seasoning
+seasoning blend : key=seasoning
 seasoning mix
 seven spice mix : key=baharat
 seven-spice : key=baharat
@@ -680,7 +679,6 @@ spice rub : key=barbecue-rub
 star anise powder : key=star-anise-powder
 steak seasoning : key=steak-seasoning
 steak spice : key=steak-seasoning
-strand of saffron : key=saffron
 sumac : key=sumac
 suya pepper : key=suya-spice
 suya spice : key=suya-spice
@@ -727,7 +725,7 @@ cacao nib : group=chocolate key=cocoa-nib
 cardamom pod = pod of cardamom : key=cardamom-pod
 cinnamon bark : key=cinnamon-stick
 cinnamon quill : key=cinnamon-stick
-cinnamon stick = stick of cinnamon, sticks of cinnamon : key=cinnamon-stick
+cinnamon stick : key=cinnamon-stick
 cocoa nib : group=chocolate key=cocoa-nib
 dalchini : key=cinnamon-stick
 green cardamom pod : key=cardamom-pod
@@ -794,7 +792,7 @@ instant yeast : key=instant-yeast
 kefir culture : group=dairy key=kefir-grains
 kefir grains : group=dairy key=kefir-grains
 koji : key=koji
-levain : group=yeast key=sourdough-starter
+levain : group=yeast key=sourdough-starter ambiguous
 live yeast : key=fresh-yeast
 poolish
 quick yeast : key=instant-yeast
@@ -872,8 +870,6 @@ gelatin sheet = gelatine sheet : key=gelatin-leaf
 gelatine leaf : plural=leaves key=gelatin-leaf
 leaf gelatine = leaf gelatin : mass key=gelatin-leaf
 sheet gelatin : mass key=gelatin-leaf
-sheet of gelatine : mass key=gelatin-leaf
-sheets of gelatine : mass key=gelatin-leaf
 
 # Extracts and colours
 @ FOOD noun mass group=extract strong
@@ -886,7 +882,7 @@ banana extract : key=banana-extract
 barley malt extract : group=syrup key=malt-extract
 barley malt syrup : group=syrup key=malt-extract
 beef extract
-bitters : group=spirit key=bitters
+bitters : group=spirit ambiguous key=bitters
 blue food colouring = blue food coloring
 butter extract : key=butter-extract
 butter flavoring : key=butter-extract

@@ -45,7 +45,6 @@ yellow onion
 @ FOOD noun group=vegetable
 baby leek : kind=leek
 black garlic : mass kind=garlic
-bulb of garlic = bulbs of garlic : mass key=garlic
 elephant garlic : mass kind=garlic
 garlic : mass
 garlic bulb : key=garlic
@@ -94,7 +93,7 @@ sunblush tomato : key=sunblush-tomato
 tamarillo : kind=tamarillo key=tree-tomato
 tinned tomato : key=canned-tomato
 tomatillo : kind=tomatillo
-tomato = toms, tommy toms, tommies
+tomato = toms, tommy toms
 tomato polpa : mass key=polpa
 tomatoes on the vine : key=vine-tomato
 tree tomato : kind=tamarillo key=tree-tomato
@@ -327,7 +326,7 @@ ash gourd : key=ash-gourd
 bitter gourd : key=bitter-gourd
 bitter melon : key=bitter-gourd
 bottle gourd : key=bottle-gourd
-calabash : key=bottle-gourd
+calabash : key=bottle-gourd ambiguous
 doodhi : key=bottle-gourd
 dudhi : key=bottle-gourd
 fuzzy melon : key=fuzzy-melon
@@ -362,8 +361,8 @@ broccoli sprout : group=leaf-vegetable
 canned corn : mass key=sweetcorn
 chinese long bean : key=long-bean proper=1
 cluster bean : key=cluster-bean
-corn : mass ambiguous key=sweetcorn
-corn cob = corncob, cob of corn, cobs of corn : key=sweetcorn
+corn : mass key=sweetcorn
+corn cob = corncob : key=sweetcorn
 corn husk
 corn kernel = kernel corn : key=sweetcorn
 corn on the cob : mass key=sweetcorn
@@ -398,12 +397,12 @@ lentil sprout
 long bean : key=long-bean
 mangetout = mange tout, mangetouts, mange touts : key=mangetout
 marrowfat pea : group=legume
-mote : mass group=grain key=hominy
+mote : mass group=grain key=hominy ambiguous
 mung bean sprout
 mushy peas : mass
 okra : mass key=okra
 papdi : key=hyacinth-bean
-pea : ambiguous
+pea
 pea shoot : group=leaf-vegetable key=pea-shoot
 pea sprout : group=leaf-vegetable key=pea-shoot
 pea tendril : group=leaf-vegetable key=pea-shoot
@@ -474,7 +473,7 @@ crudités : mass key=crudités
 drumstick : ambiguous key=drumstick
 drumstick pod
 fennel : mass
-fennel bulb = bulb of fennel, bulbs of fennel : key=fennel
+fennel bulb : key=fennel
 fiddlehead : key=fiddlehead
 fiddlehead fern : key=fiddlehead
 florence fennel : mass key=fennel proper=1
@@ -500,7 +499,7 @@ mirepoix : mass
 mixed veg : key=mixed-vegetable
 mixed vegetable : key=mixed-vegetable
 mixed veggie : key=mixed-vegetable
-moringa pod : ambiguous key=drumstick
+moringa pod : key=drumstick
 nopal : key=cactus-paddle
 nopales : key=cactus-paddle
 prickly pear paddle : key=cactus-paddle
@@ -549,7 +548,7 @@ carrageen moss : key=irish-moss
 dasima : key=kombu
 dried kelp : key=kombu
 dulse
-gim : key=gim
+gim : ambiguous key=gim
 hijiki
 irish moss : proper=1 key=irish-moss
 kelp
@@ -557,7 +556,7 @@ kombu = konbu : key=kombu
 laver : key=nori
 laverbread
 nori : key=nori
-nori sheet = sheet of nori, sheets of nori, nori sheets : key=nori
+nori sheet = nori sheets : key=nori
 roasted seaweed : key=nori
 sea lettuce
 sea moss : key=irish-moss
@@ -574,9 +573,8 @@ asparagus lettuce : key=celtuce
 baby arugula : key=rocket
 baby gem : kind=lettuce key=little-gem-lettuce
 baby gem lettuce : kind=lettuce key=little-gem-lettuce
-bag of salad : key=mixed-leaves
 bagged salad : key=mixed-leaves
-batavia : key=escarole
+batavia : key=escarole ambiguous
 belgian endive : key=chicory proper=1
 bibb lettuce : kind=lettuce key=butter-lettuce
 boston lettuce : kind=lettuce key=butter-lettuce
@@ -586,7 +584,7 @@ butterhead lettuce : kind=lettuce key=butter-lettuce
 celtuce : key=celtuce
 chicory = chicories : key=chicory
 corn salad : kind=lettuce key=lambs-lettuce
-cos lettuce = cos : key=cos-lettuce kind=lettuce
+cos lettuce : key=cos-lettuce kind=lettuce
 cress : ambiguous
 curly endive : key=curly-endive
 dandelion greens : key=dandelion-greens
@@ -679,7 +677,7 @@ curly kale : kind=kale
 dasheen leaves : key=taro-leaves
 dino kale : key=cavolo-nero kind=kale
 drumstick leaves : key=moringa
-efo shoko : key=efo-shoko
+efo shoko
 ewedu : key=jute-leaves
 fenugreek leaves : group=herb key=fenugreek-leaves
 fresh methi : group=herb key=fenugreek-leaves
@@ -726,7 +724,6 @@ shanghai greens : key=pak-choi
 shungiku : key=shungiku
 silver beet : kind=chard key=swiss-chard
 silverbeet : kind=chard key=swiss-chard
-soko : key=efo-shoko
 spinach
 spinach leaves : key=spinach
 spring greens
@@ -807,7 +804,7 @@ mashed potato = mash potato : group=prepared
 mashing potato
 new potato
 old potato
-potato = spud, tater, tattie, murphies
+potato = spud, tater, tattie
 potato peel : key=potato-peel
 potato skin : key=potato-peel
 purple potato
@@ -878,7 +875,6 @@ horseradish root : group=root-vegetable
 japanese sweet potato : kind=sweet-potato proper=1 key=japanese-sweet-potato
 jerusalem artichoke : proper=1 key=jerusalem-artichoke
 jicama : key=jicama
-knob of ginger : mass key=ginger group=spice kind=ginger
 kumara = kūmara : key=sweet-potato
 laos root : mass group=spice key=galangal
 lengkuas : mass group=spice key=galangal
@@ -891,7 +887,7 @@ mountain yam : key=chinese-yam
 nagaimo : key=chinese-yam
 neep : key=swede
 new zealand yam : key=oca
-oca : key=oca
+oca : ambiguous key=oca
 orange sweet potato : key=sweet-potato
 oyster plant : mass key=salsify
 parsley root : mass key=parsley-root
@@ -909,11 +905,10 @@ salsify : mass key=salsify
 satsumaimo : kind=sweet-potato key=japanese-sweet-potato
 scorzonera : mass key=salsify
 sunchoke : key=jerusalem-artichoke
-suran : key=elephant-foot-yam
+suran : key=elephant-foot-yam ambiguous
 swede : key=swede
 sweet potato : key=sweet-potato
 taro : mass
-thumb of ginger : mass key=ginger group=spice kind=ginger
 tinned beetroot : kind=beetroot key=pickled-beetroot
 turmeric root : mass group=spice kind=turmeric key=fresh-turmeric
 turnip
