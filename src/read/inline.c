@@ -104,6 +104,12 @@ find_near(struct str t, size_t at, size_t limit, const char *end)
 	return 0;
 }
 
+static bool
+is_word(char c)
+{
+	return is_alpha(c) || is_digit(c) || (unsigned char)c >= 0x80;
+}
+
 /* Emphasis at t[at], a run of one mark: how long, 0 where it is meant as
  * written ("2 * 3", "snake_case"). */
 static size_t
@@ -124,7 +130,7 @@ emphasis_length(struct str t, size_t at, struct span in)
 		return end - at;
 	if (!before && !after)
 		return 0;
-	if (t.p[at] == '_' && before && after)
+	if (t.p[at] == '_' && before && after && is_word(t.p[at - 1]) && is_word(t.p[end]))
 		return 0;
 	return end - at;
 }

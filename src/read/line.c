@@ -135,13 +135,18 @@ number_length(struct str line)
 	return blank_skip(line, n + 1, line.n);
 }
 
+/* "2 cups", "~300 g", a fraction; but not "12:30 pm". */
 static bool
 starts_with_amount(struct str s)
 {
+	size_t n = 0;
+
 	if (s.n && s.p[0] == '~')
 		s = str_cut(s, 1, s.n);
-	if (s.n && is_digit(s.p[0]))
-		return true;
+	while (n < s.n && is_digit(s.p[n]))
+		n++;
+	if (n > 0)
+		return n == s.n || s.p[n] != ':';
 	/* the vulgar fractions of Latin-1, then U+2150 to U+215E and U+2189 */
 	if (s.n >= 2 && s.p[0] == '\xC2')
 		return s.p[1] >= '\xBC' && s.p[1] <= '\xBE';

@@ -181,7 +181,7 @@ prose_heading(struct prose *p, struct span words, int level)
 
 	if (level == 0)
 		level = section == SECTION_OTHER ? LEVEL_PART : LEVEL_SECTION;
-	if (h.stamped && (h.stamp.bracketed || p->bare)) {
+	if (h.stamped) {
 		prose_stamp(p, &h.stamp, words);
 		words.beg += (uint32_t)(h.speaker.end ? h.speaker.beg : h.words);
 	}
@@ -272,7 +272,7 @@ is_list(const struct prose *p, const struct span *line, size_t n)
 		return t.prose * 2 <= t.lines;
 	if (t.amounts * 2 >= t.lines)
 		return true;
-	return t.prose == 0 && t.lines >= 2 && t.head <= 3 * t.loose;
+	return !p->marked && t.prose == 0 && t.lines >= 2 && t.head <= 3 * t.loose;
 }
 
 /* Whether line[i] names the bulleted lines under it. */
