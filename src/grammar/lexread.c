@@ -129,11 +129,27 @@ add_plural(struct lexicon *x, struct str key, const struct lexeme *l)
 	    (struct reading){l, FORM_PLURAL, l->classes});
 }
 
-static void
-add_verb(struct lexicon *x, struct str key, const struct lexeme *l)
+/* The word of a phrase that is inflected: the last part of its first word
+ * ("deep-fry", "bring to the boil"). The key has blanks for hyphens. */
+static struct span
+verb_word(struct str form, struct str key)
 {
-	struct span word = {0, (uint32_t)str_find_char(key, ' ')};
-	struct str base = str_cut(key, 0, word.end), ing, past, part, s;
+	struct str first = str_cut(form, 0, str_find_char(form, ' '));
+	struct span word = {0, 0};
+
+	for (size_t i = 0; i < first.n; i++)
+		if (first.p[i] == '-')
+			word.beg += 1 + (uint32_t)str_find_char(
+			    str_cut(key, word.beg, key.n), ' ');
+	word.end = word.beg + (uint32_t)str_find_char(str_cut(key, word.beg, key.n), ' ');
+	return word;
+}
+
+static void
+add_verb(struct lexicon *x, struct str form, struct str key, const struct lexeme *l)
+{
+	struct span word = verb_word(form, key);
+	struct str base = str_cut(key, word.beg, word.end), ing, past, part, s;
 	struct classset ings = suffixed(x, &l->classes, "ING");
 	struct classset eds = suffixed(x, &l->classes, "ED");
 	struct classset esses = suffixed(x, &l->classes, "S");
@@ -168,7 +184,7 @@ add_forms(struct lexicon *x, struct str form, const struct lexeme *l)
 	if (lexeme_has(l, "noun") && !lexeme_has(l, "mass"))
 		add_plural(x, key, l);
 	if (lexeme_has(l, "verb"))
-		add_verb(x, key, l);
+		add_verb(x, form, key, l);
 }
 
 /* A ' = ' or ' : ' that parts the fields; line.n where there is none. */

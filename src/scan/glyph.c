@@ -28,7 +28,7 @@ struct sign {
 /* Marks outside ASCII and the form that the lexicon knows. */
 static const struct sign signs[] = {{0x2013, "-"}, {0x2014, "-"}, {0x2212, "-"},
     {0x2012, "-"}, {0x2044, "/"}, {0xD7, "x"}, {0xB0, "\xc2\xb0"}, {0xBA, "\xc2\xb0"},
-    {0x2DA, "\xc2\xb0"}, {0x2103, "\xc2\xb0"}, {0x2109, "\xc2\xb0"}, {0x2026, "..."},
+    {0x2DA, "\xc2\xb0"}, {0x2103, "celsius"}, {0x2109, "fahrenheit"}, {0x2026, "..."},
     {0xA3, "$"}, {0x20AC, "$"}, {0x20B9, "$"}, {0xA2, "$"}};
 
 bool

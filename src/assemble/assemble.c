@@ -1,0 +1,37 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Runs the stage: chart, measures, clauses, outline, steps, roles, times.
+ */
+#include "assemble/assemble.h"
+
+#include "assemble/maker.h"
+
+struct draft *
+assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
+    const struct tamis_options *o)
+{
+	struct maker *m = arena_new(a, struct maker);
+
+	m->a = a;
+	m->g = g;
+	m->s = s;
+	m->d = arena_new(a, struct draft);
+	m->d->arena = a;
+	m->d->script = s;
+	m->d->language = g->language;
+	chart_make(&m->c, g, s, a);
+	m->region = o->region ? o->region : region_of(&m->c);
+	m->d->region = m->region;
+	m->d->region_stated = o->region != NULL;
+	measures_collect(m);
+	clauses_cut(m);
+	outline_make(m);
+	steps_make(m);
+	ingredients_finish(m);
+	yields_find(m);
+	roles_give(m);
+	schedule_make(m);
+	m->d->measure = m->measure.v;
+	m->d->measures = m->measure.n;
+	return m->d;
+}

@@ -1,0 +1,181 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Cuts the top level into clauses: at the ends of sentences and before each
+ * verb that is not part of an "until", "when", "because" or "which".
+ */
+#include "assemble/maker.h"
+
+struct cutter {
+	struct maker *m;
+	const struct level *top;
+	struct clause now;
+	bool open;      /* `now` holds something */
+	bool absorbing; /* a subordinate clause is under way */
+	bool absorbed;  /* it has had its verb */
+	bool sentence;  /* the next clause begins a sentence */
+};
+
+static const struct {
+	const char *class_name;
+	enum clause_kind kind;
+} verbs[] = {{"VDO", CLAUSE_DO}, {"VNOT", CLAUSE_NOT}, {"VGO", CLAUSE_GO},
+    {"VHAVE", CLAUSE_HAVE}, {"VBE", CLAUSE_BE}, {"VCHAT", CLAUSE_CHAT}};
+
+static bool
+verb_kind(const struct chart *c, const struct node *n, enum clause_kind *kind)
+{
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (node_is(c, n, verbs[i].class_name)) {
+			*kind = verbs[i].kind;
+			return true;
+		}
+	return false;
+}
+
+/* The verb of a noun that hides one: "a good stir". */
+static const struct lexeme *
+verb_behind(const struct chart *c, const struct lexeme *l)
+{
+	struct str action = lexeme_get(l, "action");
+	const struct reading *r;
+
+	if (!action.n)
+		return l;
+	r = entry_reading(lexicon_find(&c->g->lexicon, lexicon_key(c->arena, action)),
+	    grammar_class(c->g, "ACTION"));
+	return r ? r->lexeme : l;
+}
+
+static const struct lexeme *
+action_of(const struct chart *c, const struct node *n)
+{
+	static const char *const classes[] = {
+	    "ACTION", "ACTION_ING", "ACTION_ED", "ACTION_S", "ACTNOUN"};
+	struct field_nodes f;
+
+	if (!node_field(c, n, "verb", &f))
+		return NULL;
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++) {
+		const struct reading *r = node_reading(c, f.v, classes[i]);
+
+		if (r)
+			return verb_behind(c, r->lexeme);
+	}
+	return NULL;
+}
+
+static void
+close(struct cutter *k, uint32_t end)
+{
+	k->now.end = end;
+	if (k->open && k->now.beg < end) {
+		if (k->now.verb == UINT32_MAX)
+			k->now.verb = end;
+		vec_push(k->m->a, &k->m->clause, k->now);
+	}
+	k->open = false;
+	k->absorbing = k->absorbed = false;
+}
+
+static void
+open(struct cutter *k, uint32_t at)
+{
+	const struct node *n = &k->top->node.v[at];
+
+	k->now = (struct clause){.kind = CLAUSE_BARE,
+	    .beg = at,
+	    .verb = UINT32_MAX,
+	    .sentence = k->sentence,
+	    .cue = k->m->c.tokens.token.v[n->beg].cue,
+	    .dish = -1,
+	    .part = -1};
+	k->open = true;
+	k->sentence = false;
+}
+
+static bool
+is_raw(const struct cutter *k, const struct node *n, const char *class_name)
+{
+	return n->made == RAW && node_has(&k->m->c, n, class_name);
+}
+
+static bool
+subordinates(const struct cutter *k, const struct node *n)
+{
+	return is_raw(k, n, "UNTIL") || is_raw(k, n, "WHEN") || is_raw(k, n, "COND") ||
+	       is_raw(k, n, "BECAUSE") || is_raw(k, n, "REL");
+}
+
+/* Where the words before a verb that belong to it begin: after the last comma,
+ * "and" or marker before it, within this clause. */
+static uint32_t
+back_up(const struct cutter *k, uint32_t verb)
+{
+	uint32_t at = verb;
+
+	while (at > k->now.beg) {
+		const struct node *n = &k->top->node.v[at - 1];
+
+		if (!is_raw(k, n, "COMMA") && !is_raw(k, n, "AND") &&
+		    !is_raw(k, n, "MARK") && !is_raw(k, n, "FILLER") &&
+		    !is_raw(k, n, "BUT") && !is_raw(k, n, "DASH"))
+			break;
+		at--;
+	}
+	return at;
+}
+
+static void
+meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
+{
+	const struct node *n = &k->top->node.v[at];
+
+	if (k->absorbing && !k->absorbed) {
+		k->absorbed = true;
+		return;
+	}
+	if (k->now.verb != UINT32_MAX) {
+		uint32_t from = back_up(k, at);
+
+		close(k, from);
+		open(k, from);
+	}
+	k->absorbing = k->absorbed = false;
+	k->now.kind = kind;
+	k->now.verb = at;
+	k->now.action = action_of(&k->m->c, n);
+}
+
+static void
+meet(struct cutter *k, uint32_t at)
+{
+	const struct node *n = &k->top->node.v[at];
+	enum clause_kind kind;
+
+	if (is_raw(k, n, "BREAK") || is_raw(k, n, "STOP")) {
+		close(k, at);
+		k->sentence = true;
+		return;
+	}
+	if (!k->open)
+		open(k, at);
+	if (subordinates(k, n)) {
+		k->absorbing = true;
+		k->absorbed = false;
+	} else if (k->absorbing && k->absorbed &&
+		   (is_raw(k, n, "COMMA") || is_raw(k, n, "MARK"))) {
+		k->absorbing = false;
+	}
+	if (verb_kind(&k->m->c, n, &kind))
+		meet_verb(k, at, kind);
+}
+
+void
+clauses_cut(struct maker *m)
+{
+	struct cutter k = {.m = m, .top = chart_top(&m->c), .sentence = true};
+
+	for (uint32_t i = 0; i < k.top->node.n; i++)
+		meet(&k, i);
+	close(&k, (uint32_t)k.top->node.n);
+}

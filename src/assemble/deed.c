@@ -1,0 +1,426 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Reads a clause: what is done, with what heat, for how long, until when.
+ */
+#include "assemble/deed.h"
+
+struct deed_reader {
+	const struct maker *m;
+	const struct clause *q;
+	const struct level *top;
+	struct deed *d;
+};
+
+static bool
+raw_is(const struct deed_reader *r, uint32_t at, const char *class_name)
+{
+	return at < r->top->node.n && r->top->node.v[at].made == RAW &&
+	       node_has(&r->m->c, &r->top->node.v[at], class_name);
+}
+
+static bool
+word_is(const struct deed_reader *r, uint32_t at, const char *word)
+{
+	return at < r->top->node.n && r->top->node.v[at].made == RAW &&
+	       str_is_z(node_token(&r->m->c, &r->top->node.v[at])->norm, word);
+}
+
+static bool
+has_token(const struct maker *m, uint32_t beg, uint32_t end, const char *word)
+{
+	for (uint32_t i = beg; i < end; i++)
+		if (str_is_z(m->c.tokens.token.v[i].norm, word))
+			return true;
+	return false;
+}
+
+static bool
+has_food_group(const struct maker *m, const struct node *n, const char *group)
+{
+	for (uint32_t i = n->beg; i < n->end; i++) {
+		const struct reading *f = entry_reading(
+		    m->c.tokens.token.v[i].entry, grammar_class(m->g, "FOOD"));
+
+		if (f && str_is_z(lexeme_get(f->lexeme, "group"), group))
+			return true;
+	}
+	return false;
+}
+
+int64_t
+ms_of(const struct amount *a, bool max)
+{
+	struct ratio v = max ? a->max : a->min;
+
+	if (!a->known)
+		return -1;
+	if (a->unit && a->unit->has_base)
+		v = unit_to_base(a->unit, v);
+	return ratio_round(ratio_mul(v, ratio_int(1000)));
+}
+
+static bool
+is_between(struct ratio v, int64_t low, int64_t high)
+{
+	return ratio_order(v, ratio_int(low)) >= 0 && ratio_order(v, ratio_int(high)) <= 0;
+}
+
+const struct unit *
+scale_of(const struct maker *m, const struct said *s, bool internal)
+{
+	bool us = str_is_z(str_of(m->region), "us");
+	bool fahrenheit;
+
+	if (s->value.unit || !s->value.known)
+		return s->value.unit;
+	if (internal)
+		fahrenheit = us ? !is_between(s->value.min, 0, 99)
+				: ratio_order(s->value.min, ratio_int(100)) > 0;
+	else
+		fahrenheit = us ? !is_between(s->value.max, 0, 120)
+				: ratio_order(s->value.max, ratio_int(275)) > 0;
+	return grammar_unit(
+	    m->g, fahrenheit ? STR("fahrenheit") : STR("celsius"), m->region);
+}
+
+/* ---- roles of temperatures --------------------------------------------- */
+
+static bool
+reads_before(const struct maker *m, uint32_t token)
+{
+	static const char *const words[] = {"reads", "read", "reaches", "reach", "hits",
+	    "hit", "registers", "register", "internal", "inside", "thermometer", "says",
+	    "reached"};
+	uint32_t beg = token > 7 ? token - 7 : 0;
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (has_token(m, beg, token, words[i]))
+			return true;
+	return false;
+}
+
+enum measure_role
+deed_role(const struct maker *m, const struct clause *q, uint32_t node)
+{
+	const struct level *top = chart_top(&m->c);
+	const struct deed_reader r = {m, q, top, NULL};
+	uint32_t token = top->node.v[node].beg;
+	bool until = false, oil = false, liquid = false, oven = false;
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct node *n = &top->node.v[i];
+		const struct reading *e = node_reading(&m->c, n, "EQUIP");
+		struct str appliance = e ? lexeme_get(e->lexeme, "appliance") : STR("");
+
+		until = until || (i < node && raw_is(&r, i, "UNTIL"));
+		oil = oil || has_food_group(m, n, "oil") ||
+		      has_token(m, n->beg, n->end, "oil") || str_is_z(appliance, "fryer");
+		liquid = liquid || has_food_group(m, n, "water") ||
+			 has_food_group(m, n, "syrup") || has_food_group(m, n, "sugar") ||
+			 has_token(m, n->beg, n->end, "jam") ||
+			 has_token(m, n->beg, n->end, "custard");
+		oven = oven || (appliance.n && !str_is_z(appliance, "stove"));
+	}
+	if (has_token(m, token > 6 ? token - 6 : 0,
+		token + 5 < m->c.tokens.token.n ? token + 5 : (uint32_t)m->c.tokens.token.n,
+		"outside"))
+		return ROLE_AMBIENT;
+	if (oil && !oven)
+		return ROLE_OIL;
+	if (liquid && !oven && (until || reads_before(m, token)))
+		return ROLE_LIQUID;
+	if (until || reads_before(m, token))
+		return ROLE_INTERNAL;
+	return liquid && !oven && !q->action ? ROLE_LIQUID : ROLE_APPLIANCE;
+}
+
+/* ---- the clause's parts ------------------------------------------------- */
+
+static void
+read_temperature(struct deed_reader *r, uint32_t at, const struct said *s)
+{
+	const struct node *n = &r->top->node.v[at];
+	enum measure_role role = deed_role(r->m, r->q, at);
+	struct temperature *t = &r->d->temperature;
+
+	if (role == ROLE_AMBIENT)
+		return;
+	if (role == ROLE_INTERNAL) {
+		struct doneness *d = &r->d->doneness;
+
+		if (d->known)
+			return;
+		d->known = true;
+		d->min = s->value.min;
+		d->max = s->value.max;
+		d->unit = scale_of(r->m, s, true);
+		d->unit_stated = s->unit_stated;
+		if (d->place.span.end == 0)
+			d->place = place_of_node(r->m, n);
+		return;
+	}
+	if (t->present && t->unit)
+		return;
+	t->present = true;
+	t->min = s->value.min;
+	t->max = s->value.max;
+	t->unit = scale_of(r->m, s, false);
+	t->unit_stated = s->unit_stated;
+	t->role = role;
+	t->place = place_of_node(r->m, n);
+}
+
+/* "every ten minutes", "after five minutes": no length of the step. */
+static bool
+is_aside_time(const struct deed_reader *r, uint32_t at)
+{
+	for (uint32_t i = at > r->q->beg + 2 ? at - 2 : r->q->beg; i < at; i++)
+		if (word_is(r, i, "every") || word_is(r, i, "after") ||
+		    word_is(r, i, "in") || word_is(r, i, "within") || word_is(r, i, "last"))
+			return true;
+	return false;
+}
+
+static bool
+says_side(const struct deed_reader *r, uint32_t at)
+{
+	for (uint32_t i = at + 1; i < r->q->end && i <= at + 4; i++)
+		if (word_is(r, i, "side") || word_is(r, i, "sides"))
+			return true;
+	return false;
+}
+
+static void
+read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
+{
+	struct duration *d = &r->d->duration;
+	int64_t min = ms_of(&s->value, false), max = ms_of(&s->value, true);
+
+	if (is_aside_time(r, at)) {
+		r->d->time_cue = true;
+		return;
+	}
+	for (uint32_t i = at > r->q->beg + 2 ? at - 2 : r->q->beg; i < at; i++)
+		r->d->more = r->d->more || raw_is(r, i, "ANOTHER");
+	r->d->more =
+	    r->d->more || word_is(r, at + 1, "more") || word_is(r, at + 1, "longer");
+	if (says_side(r, at) && s->value.known) {
+		min *= 2, max *= 2;
+		d->sides = true;
+	}
+	if (d->present && d->known && s->value.known && r->d->more) {
+		d->min_ms += min, d->max_ms += max;
+		return;
+	}
+	if (d->present)
+		return;
+	d->present = true;
+	d->known = s->value.known;
+	d->min_ms = min;
+	d->max_ms = max;
+}
+
+static void
+read_heat(struct deed_reader *r, uint32_t at)
+{
+	const struct node *n = &r->top->node.v[at];
+	struct field_nodes f;
+	struct node level;
+
+	if (!node_field(&r->m->c, n, "level", &f))
+		return;
+	level = (struct node){f.v[0].beg, f.v[f.n - 1].end, RAW};
+	r->d->temperature.present = true;
+	r->d->temperature.heat = fold_heat(r->m, &level);
+	if (r->d->temperature.place.span.end == 0)
+		r->d->temperature.place = place_of_node(r->m, n);
+}
+
+static void
+read_until(struct deed_reader *r, uint32_t at)
+{
+	const struct node *first = &r->top->node.v[at + 1 < r->q->end ? at + 1 : at];
+	uint32_t end = at + 1;
+	struct node words = {first->beg, first->end, RAW};
+
+	while (end < r->q->end && !raw_is(r, end, "COMMA") && !raw_is(r, end, "BECAUSE") &&
+	       !raw_is(r, end, "REL") && !raw_is(r, end, "BUT") && !raw_is(r, end, "MARK"))
+		words.end = r->top->node.v[end++].end;
+	if (end == at + 1 || r->d->doneness.text.n)
+		return;
+	r->d->doneness.text = words_of(r->m, node_text(&r->m->c, &words));
+	r->d->doneness.place = place_of_node(r->m, &words);
+}
+
+static void
+read_equipment(struct deed_reader *r, uint32_t at)
+{
+	const struct reading *e = node_reading(&r->m->c, &r->top->node.v[at], "EQUIP");
+	struct str appliance = e ? lexeme_get(e->lexeme, "appliance") : STR("");
+	struct str implied = e ? lexeme_get(e->lexeme, "implies") : STR("");
+	bool into = false;
+
+	r->d->equipment = true;
+	for (uint32_t i = at > r->q->beg + 3 ? at - 3 : r->q->beg; i < at; i++)
+		into = into || raw_is(r, i, "PLACEPREP");
+	if (appliance.n) {
+		r->d->appliance = appliance.p;
+		r->d->moves_into = into;
+	} else if (implied.n && !r->d->appliance) {
+		r->d->appliance = implied.p;
+	}
+}
+
+static void
+read_node(struct deed_reader *r, uint32_t at)
+{
+	const struct node *n = &r->top->node.v[at];
+	const struct chart *c = &r->m->c;
+	struct field_nodes f;
+	struct said s;
+
+	if (node_is(c, n, "ING") || node_is(c, n, "INGS"))
+		r->d->foods++;
+	else if (node_is(c, n, "EQ"))
+		read_equipment(r, at);
+	else if (node_is(c, n, "HEAT"))
+		read_heat(r, at);
+	else if (node_is(c, n, "VDUR"))
+		r->d->time_cue = true;
+	else if (raw_is(r, at, "UNTIL"))
+		read_until(r, at);
+	else if (raw_is(r, at, "PRON") && at > r->q->verb)
+		r->d->pronoun = true;
+	else if (raw_is(r, at, "EQUIP") && node_reading(c, n, "EQUIP"))
+		read_equipment(r, at);
+	if (node_field(c, n, "thing", &f) || node_field(c, n, "object", &f)) {
+		r->d->thing = true;
+		r->d->foods += node_is(c, f.v, "ING") || node_is(c, f.v, "INGS");
+	}
+	if (n->made != RAW && measure_of(c, r->m->region, n, &s)) {
+		if (s.kind == MEASURE_TEMPERATURE)
+			read_temperature(r, at, &s);
+		else if (s.kind == MEASURE_DURATION)
+			read_duration(r, at, &s);
+	}
+}
+
+/* "let it rest", "leave that to cool", "keep stirring": the second verb says
+ * what is done. */
+static const struct lexeme *
+second_verb(const struct deed_reader *r)
+{
+	static const char *const classes[] = {"ACTION", "ACTION_ING"};
+
+	for (uint32_t i = r->q->verb + 1; i < r->q->end && i <= r->q->verb + 6; i++) {
+		const struct node *n = &r->top->node.v[i];
+
+		if (raw_is(r, i, "UNTIL") || raw_is(r, i, "COMMA") ||
+		    node_is(&r->m->c, n, "DUR"))
+			break;
+		for (size_t k = 0; k < 2; k++) {
+			const struct reading *a = node_reading(&r->m->c, n, classes[k]);
+
+			if (a && !lexeme_has(a->lexeme, "light") &&
+			    (n->made == RAW || node_is(&r->m->c, n, "VTO") ||
+				node_is(&r->m->c, n, "VING")) &&
+			    !raw_is(r, i, "PREP"))
+				return a->lexeme;
+		}
+	}
+	return NULL;
+}
+
+/* The cooking that putting food into an appliance stands for. */
+static const char *
+cooking_in(const char *appliance)
+{
+	static const char *const table[][2] = {{"oven", "bake"}, {"grill", "grill"},
+	    {"air-fryer", "air-fry"}, {"fryer", "deep-fry"}, {"smoker", "smoke"},
+	    {"microwave", "microwave"}, {"slow-cooker", "slow-cook"}, {"steamer", "steam"},
+	    {"pressure-cooker", "pressure-cook"}, {"barbecue", "grill"},
+	    {"water-bath", "cook"}, {"stove", "cook"}, {"toaster", "toast"}};
+
+	for (size_t i = 0; appliance && i < sizeof table / sizeof *table; i++)
+		if (str_is_z(str_of(appliance), table[i][0]))
+			return table[i][1];
+	return NULL;
+}
+
+static void
+take_action(struct deed_reader *r, const struct lexeme *l)
+{
+	struct str appliance = lexeme_get(l, "appliance");
+
+	r->d->lexeme = l;
+	r->d->action = written_verb(r->m->a, l);
+	r->d->kind = lexeme_get(l, "kind");
+	r->d->heats = lexeme_has(l, "heats");
+	r->d->passive = lexeme_has(l, "passive");
+	if (appliance.n && !r->d->appliance)
+		r->d->appliance = appliance.p;
+}
+
+static bool
+is_cold(const struct deed_reader *r, const char **action)
+{
+	uint32_t beg = r->top->node.v[r->q->beg].beg,
+		 end = r->top->node.v[r->q->end - 1].end;
+
+	if (has_token(r->m, beg, end, "fridge") ||
+	    has_token(r->m, beg, end, "refrigerator"))
+		*action = "chill";
+	else if (has_token(r->m, beg, end, "freezer"))
+		*action = "freeze";
+	else
+		return false;
+	return true;
+}
+
+static void
+settle_action(struct deed_reader *r)
+{
+	const struct lexeme *l = r->q->action, *second = NULL;
+	const char *implied;
+
+	r->d->light = l && lexeme_has(l, "light");
+	if (l && (r->d->light || str_is_z(lexeme_get(l, "kind"), "rest") ||
+		     str_is_z(lexeme_get(l, "kind"), "move")))
+		second = second_verb(r);
+	if (second)
+		l = second;
+	if (l)
+		take_action(r, l);
+	if (second || (l && r->d->heats))
+		return;
+	if (l && !r->d->light && !str_is_z(r->d->kind, "move") &&
+	    !str_is_z(r->d->kind, "rest") && !str_is_z(r->d->kind, "add"))
+		return;
+	if (r->d->duration.present && is_cold(r, &implied)) {
+		r->d->action = str_of(implied);
+		r->d->kind = STR("chill");
+		r->d->passive = true;
+		return;
+	}
+	implied = cooking_in(r->d->appliance);
+	if (implied && r->d->moves_into &&
+	    (r->d->duration.present || r->d->doneness.text.n || r->d->doneness.known)) {
+		r->d->action = str_of(implied);
+		r->d->kind = STR("heat");
+		r->d->heats = r->d->passive = true;
+	}
+}
+
+void
+deed_read(const struct maker *m, const struct clause *q, struct deed *out)
+{
+	struct deed_reader r = {m, q, chart_top(&m->c), out};
+
+	*out = (struct deed){0};
+	for (uint32_t i = q->beg; i < q->end; i++)
+		read_node(&r, i);
+	settle_action(&r);
+	out->anything = out->foods || out->equipment || out->pronoun || out->thing ||
+			out->temperature.present || out->duration.present ||
+			out->doneness.text.n || out->doneness.known;
+}

@@ -1,0 +1,356 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Reads ingredient nodes: what is bought, how much, how it is prepared.
+ *
+ *     "two large onions, finely chopped" -> large onion(s) | 2 | finely chopped
+ */
+#include "assemble/maker.h"
+#include "grammar/inflect.h"
+
+/* The last word of a lemma put in the plural. */
+static struct str
+plural_of(const struct maker *m, const struct lexeme *l)
+{
+	struct str given = lexeme_get(l, "plural");
+	size_t cut = l->lemma.n;
+
+	if (lexeme_has(l, "mass"))
+		return l->lemma;
+	while (cut > 0 && l->lemma.p[cut - 1] != ' ')
+		cut--;
+	if (!given.n)
+		given = inflect_plural(m->a, str_cut(l->lemma, cut, l->lemma.n));
+	return arena_fmt(m->a, "%.*s%.*s", (int)cut, l->lemma.p, (int)given.n, given.p);
+}
+
+static void
+put_word(struct buf *b, struct str word)
+{
+	if (b->n && word.n)
+		buf_put_char(b, ' ');
+	buf_put(b, word);
+}
+
+/* The words of a token as said, lower case. */
+static struct str
+said_words(const struct maker *m, const struct token *t)
+{
+	struct str s = words_of(m, t->text);
+	char *p = arena_alloc(m->a, s.n + 1, 1);
+
+	for (size_t i = 0; i < s.n; i++)
+		p[i] = to_lower(s.p[i]);
+	return (struct str){p, s.n};
+}
+
+/* How a recipe prints a food token: nicknames by their proper name. */
+static struct str
+food_words(const struct maker *m, const struct token *t, const struct reading *r)
+{
+	struct str said = said_words(m, t), lemma;
+
+	if (!r)
+		return said;
+	lemma = r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma;
+	return lemma;
+}
+
+static const struct reading *
+food_reading(const struct maker *m, const struct token *t)
+{
+	return entry_reading(t->entry, grammar_class(m->g, "FOOD"));
+}
+
+static bool
+token_is(const struct maker *m, const struct token *t, const char *class_name)
+{
+	unsigned id = grammar_class(m->g, class_name);
+
+	return id < CLASSES_MAX && classset_has(&t->entry->classes, id);
+}
+
+/* One word of a food's name that is not its head: kept, or preparation. */
+static void
+sort_word(const struct maker *m, const struct token *t, struct buf *item, struct buf *prep)
+{
+	const struct reading *r = entry_reading(t->entry, grammar_class(m->g, "FOODMOD"));
+
+	if (token_is(m, t, "COMMA") || token_is(m, t, "ART") || token_is(m, t, "DET"))
+		return;
+	if (token_is(m, t, "AND")) {
+		if (prep->n)
+			put_word(prep, STR("and"));
+		return;
+	}
+	if (r) {
+		if (!lexeme_has(r->lexeme, "vague"))
+			put_word(item, said_words(m, t));
+		return;
+	}
+	if (token_is(m, t, "PREPWORD") || token_is(m, t, "PREPADV"))
+		put_word(prep, said_words(m, t));
+	else if (food_reading(m, t))
+		put_word(item, food_words(m, t, food_reading(m, t)));
+	else if (token_is(m, t, "UNLISTED"))
+		put_word(item, said_words(m, t));
+}
+
+static struct str
+without_and(struct str s)
+{
+	if (str_ends(s, STR(" and")))
+		s.n -= 4;
+	return s;
+}
+
+/* The head: the last food token of the node. */
+static void
+read_food(const struct maker *m, const struct node *food, struct mention *x)
+{
+	struct buf item = buf_in(m->a), prep = buf_in(m->a);
+	uint32_t head = food->end;
+
+	for (uint32_t i = food->beg; i < food->end; i++)
+		if (food_reading(m, &m->c.tokens.token.v[i]))
+			head = i;
+	for (uint32_t i = food->beg; i < food->end && i < head; i++)
+		sort_word(m, &m->c.tokens.token.v[i], &item, &prep);
+	if (head < food->end) {
+		const struct token *t = &m->c.tokens.token.v[head];
+		const struct reading *r = food_reading(m, t);
+		struct str key = lexeme_get(r->lexeme, "key");
+
+		x->lexeme = r->lexeme;
+		x->head = r->lexeme->lemma;
+		x->key = key.n ? key : r->lexeme->lemma;
+		x->group = lexeme_get(r->lexeme, "group");
+		put_word(&item, food_words(m, t, r));
+	}
+	x->item = buf_str(&item);
+	x->preparation = without_and(buf_str(&prep));
+}
+
+static void
+read_unlisted(const struct maker *m, struct field_nodes f, struct mention *x)
+{
+	struct buf item = buf_in(m->a);
+
+	for (uint32_t i = f.v[0].beg; i < f.v[f.n - 1].end; i++)
+		put_word(&item, said_words(m, &m->c.tokens.token.v[i]));
+	x->item = x->key = x->head = buf_str(&item);
+}
+
+static bool
+read_amount(
+    const struct maker *m, const struct node *n, struct amount *out, struct mention *x)
+{
+	struct said s;
+	struct quantity q;
+	struct field_nodes unit;
+
+	if (measure_of(&m->c, m->region, n, &s)) {
+		*out = s.value;
+		if (s.corrected && x) {
+			x->corrected = true;
+			x->first = s.first;
+		}
+		if (x && s.size && measure_of(&m->c, m->region, s.size, &s))
+			x->size = s.value;
+		return true;
+	}
+	if (node_is(&m->c, n, "NUM") && value_number(&m->c, n, &q)) {
+		*out = (struct amount){true, true, q.min, q.max, NULL};
+		return true;
+	}
+	if (!node_is(&m->c, n, "VAMT"))
+		return false;
+	*out = (struct amount){.present = true};
+	if (node_field(&m->c, n, "unit", &unit))
+		out->unit = measure_unit(&m->c, m->region, unit, "UNIT");
+	return true;
+}
+
+/* The words of a preparation phrase, cleaned of commas at its ends. */
+static struct str
+phrase_words(const struct maker *m, const struct node *n)
+{
+	struct str s = words_of(m, node_text(&m->c, n));
+
+	while (s.n && (s.p[0] == ',' || s.p[0] == ' '))
+		s = str_cut(s, 1, s.n);
+	while (s.n && (s.p[s.n - 1] == ',' || s.p[s.n - 1] == ' '))
+		s.n--;
+	return s;
+}
+
+static void
+join_with_comma(const struct maker *m, struct str *to, struct str more)
+{
+	if (more.n == 0)
+		return;
+	*to = to->n ? arena_fmt(m->a, "%.*s, %.*s", (int)to->n, to->p, (int)more.n, more.p)
+		    : more;
+}
+
+static void
+read_tail(const struct maker *m, const struct node *n, struct mention *x)
+{
+	struct field_nodes f;
+
+	if (node_field(&m->c, n, "prep", &f))
+		join_with_comma(m, &x->preparation, phrase_words(m, f.v));
+	if (node_field(&m->c, n, "note", &f)) {
+		const struct token *t = node_token(&m->c, f.v);
+
+		x->note = t->norm;
+		if (str_starts(t->norm, STR("if")) || str_is(t->norm, STR("optional"))) {
+			x->optional = true;
+			x->note.n = 0;
+		}
+	}
+	if (node_field(&m->c, n, "use", &f))
+		join_with_comma(m, &x->preparation,
+		    str_starts(node_token(&m->c, f.v)->norm, STR("juice")) ? STR("juiced")
+									   : STR("zested"));
+	if (node_field(&m->c, n, "size", &f))
+		read_amount(m, f.v, &x->size, NULL);
+}
+
+static bool
+token_at_is(const struct maker *m, uint32_t i, const char *word)
+{
+	return str_is_z(m->c.tokens.token.v[i].norm, word);
+}
+
+/* "some more", "another", "extra": an addition to what was said. */
+static bool
+says_more(const struct maker *m, const struct node *n)
+{
+	for (uint32_t i = n->beg ? n->beg - 1 : 0; i < n->end; i++)
+		if (token_at_is(m, i, "more") || token_at_is(m, i, "another") ||
+		    token_at_is(m, i, "extra") || token_at_is(m, i, "additional"))
+			return true;
+	return false;
+}
+
+static void
+read_plain(const struct maker *m, const struct node *n, struct mention *x)
+{
+	struct field_nodes f;
+
+	x->node = n;
+	if (node_field(&m->c, n, "food", &f))
+		read_food(m, f.v, x);
+	else if (node_field(&m->c, n, "unknown", &f))
+		read_unlisted(m, f, x);
+	if (node_field(&m->c, n, "amount", &f))
+		read_amount(m, f.v, &x->amount, x);
+	else if (node_field(&m->c, n, "article", &f))
+		x->amount = (struct amount){true, true, {1, 1}, {1, 1}, NULL};
+	else if (node_field(&m->c, n, "use", &f) && !node_field(&m->c, n, "definite", &f))
+		x->amount = (struct amount){true, true, {1, 1}, {1, 1}, NULL};
+	read_tail(m, n, x);
+	x->definite = node_field(&m->c, n, "definite", &f);
+	x->share = node_attribute(&m->c, n, "share").n > 0;
+	x->more = says_more(m, n);
+}
+
+static void
+amend(const struct maker *m, const struct node *n, struct mention *x)
+{
+	struct field_nodes f;
+	struct mention other = {0};
+	struct quantity q;
+
+	x->node = n;
+	x->optional = x->optional || node_attribute(&m->c, n, "optional").n;
+	if (node_field(&m->c, n, "then", &f)) {
+		x->corrected = true;
+		x->first = x->amount;
+		read_amount(m, f.v, &x->amount, NULL);
+	} else if (node_field(&m->c, n, "thennumber", &f) && value_of_nodes(&m->c, f, &q)) {
+		x->corrected = true;
+		x->first = x->amount;
+		x->amount.min = q.min;
+		x->amount.max = q.max;
+	}
+	if (node_field(&m->c, n, "prep", &f))
+		join_with_comma(m, &x->preparation, phrase_words(m, f.v));
+	if (node_field(&m->c, n, "other", &f)) {
+		read_plain(m, f.v, &other);
+		x->alternative = (struct alternative){other.item, other.amount};
+		x->has_alternative = other.item.n > 0;
+	}
+}
+
+/* The list of an INGS node: one mention a food, all with the same amount. */
+static size_t
+read_list(const struct maker *m, const struct node *n, struct mention *out, size_t room)
+{
+	struct field_nodes list, amount;
+	size_t count = 0;
+
+	if (!node_field(&m->c, n, "list", &list))
+		return 0;
+	for (size_t i = 0; i < list.n && count < room; i++) {
+		if (!node_is(&m->c, &list.v[i], "FOODX") &&
+		    !node_is(&m->c, &list.v[i], "FOODQ"))
+			continue;
+		out[count] = (struct mention){.node = n};
+		read_food(m, &list.v[i], &out[count]);
+		if (node_field(&m->c, n, "amount", &amount))
+			read_amount(m, amount.v, &out[count].amount, NULL);
+		count++;
+	}
+	return count;
+}
+
+/* "garlic and onion powder": the first takes the second's last word. */
+static size_t
+split_pair(const struct maker *m, const struct node *food, const struct mention *x,
+    struct mention *out)
+{
+	struct field_nodes left, right;
+	struct str last, powder;
+	const struct entry *e;
+	size_t cut;
+
+	if (!node_field(&m->c, food, "left", &left) ||
+	    !node_field(&m->c, food, "right", &right))
+		return 0;
+	out[0] = out[1] = *x;
+	read_food(m, right.v, &out[1]);
+	last = out[1].item;
+	for (cut = last.n; cut > 0 && last.p[cut - 1] != ' '; cut--)
+		;
+	powder = arena_fmt(m->a, "%.*s %.*s", (int)node_token(&m->c, left.v)->norm.n,
+	    node_token(&m->c, left.v)->norm.p, (int)(last.n - cut), last.p + cut);
+	out[0].item = out[0].key = out[0].head = powder;
+	e = lexicon_find(&m->g->lexicon, powder);
+	if (e && entry_reading(e, grammar_class(m->g, "FOOD"))) {
+		out[0].lexeme = entry_reading(e, grammar_class(m->g, "FOOD"))->lexeme;
+		out[0].group = lexeme_get(out[0].lexeme, "group");
+	}
+	return 2;
+}
+
+size_t
+mentions_of(const struct maker *m, const struct node *n, struct mention *out, size_t room)
+{
+	struct field_nodes base, food;
+	const struct node *plain = n;
+
+	if (node_is(&m->c, n, "INGS"))
+		return read_list(m, n, out, room);
+	if (!node_is(&m->c, n, "ING") || room < 2)
+		return 0;
+	if (node_field(&m->c, n, "base", &base))
+		plain = base.v;
+	out[0] = (struct mention){0};
+	read_plain(m, plain, &out[0]);
+	if (node_field(&m->c, plain, "food", &food) && split_pair(m, food.v, &out[0], out))
+		return 2;
+	if (plain != n)
+		amend(m, n, &out[0]);
+	return out[0].item.n ? 1 : 0;
+}

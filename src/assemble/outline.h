@@ -1,0 +1,49 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The outline under construction: names that were said, dishes made of them.
+ * Only outline.c includes this.
+ */
+#ifndef TAMIS_OUTLINE_H
+#define TAMIS_OUTLINE_H
+
+#include <stdlib.h>
+
+#include "assemble/maker.h"
+
+enum opening_kind {
+	OPENING_MENTION, /* a name said in passing */
+	OPENING_BACK,    /* "back to the soup" */
+	OPENING_PART,    /* "to make the sauce" */
+	OPENING_TURN,    /* "let's move on to the", "Gooseberry sauce." */
+	OPENING_HEADING  /* written in the script */
+};
+
+struct opening {
+	enum opening_kind kind;
+	uint32_t token, end; /* of the name */
+	struct str name, head;
+	bool is_part, is_dish; /* by the name's head word */
+	bool leads;            /* begins a sentence or follows a marker */
+};
+
+struct part_name {
+	struct str name, head;
+	uint32_t token;
+};
+
+struct named {
+	struct str name, head;
+	int index;
+	uint32_t token;
+	VEC(struct part_name) part; /* the first is the dish itself */
+};
+
+struct outline {
+	struct maker *m;
+	VEC(struct opening) opening;
+	VEC(struct named) dish;
+	uint32_t content; /* token where the work begins; UINT32_MAX never */
+	int now_dish, now_part;
+};
+
+#endif

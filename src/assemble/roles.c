@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Gives measures their role, by the clause that each stands in, and temperatures
+ * the scale that was not said.
+ */
+#include "assemble/deed.h"
+
+struct finder {
+	const struct maker *m;
+	size_t clause;
+};
+
+/* The measure whose source span begins where the node's words do. */
+static struct measure *
+measure_at(struct maker *m, struct span source)
+{
+	size_t lo = 0, hi = m->measure.n;
+
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (m->measure.v[mid].place.span.beg < source.beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo < m->measure.n && m->measure.v[lo].place.span.beg < source.end
+		   ? &m->measure.v[lo]
+		   : NULL;
+}
+
+static bool
+is_restful(struct str kind)
+{
+	static const char *const kinds[] = {
+	    "rest", "chill", "prove", "soak", "marinate", "store", "preserve"};
+
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (str_is_z(kind, kinds[i]))
+			return true;
+	return false;
+}
+
+static enum measure_role
+time_role(const struct clause *q, const struct deed *d)
+{
+	if (is_restful(d->kind))
+		return ROLE_REST;
+	if (q->kind == CLAUSE_CHAT && !d->action.n)
+		return ROLE_OTHER;
+	if (q->dish < 0)
+		return ROLE_OTHER;
+	return ROLE_STEP;
+}
+
+static void
+scale(struct maker *m, struct measure *x, bool internal)
+{
+	struct said s = {.kind = x->kind, .value = x->value};
+
+	if (!x->value.unit)
+		x->value.unit = scale_of(m, &s, internal);
+}
+
+static void
+give(struct maker *m, const struct clause *q, const struct deed *d, uint32_t at)
+{
+	const struct node *n = &chart_top(&m->c)->node.v[at];
+	struct said s;
+	struct measure *x;
+
+	if (n->made == RAW || !measure_of(&m->c, m->region, n, &s))
+		return;
+	x = measure_at(m, script_source(m->s, node_text(&m->c, n)));
+	if (!x)
+		return;
+	if (s.kind == MEASURE_TEMPERATURE) {
+		x->role = deed_role(m, q, at);
+		scale(m, x, x->role == ROLE_INTERNAL);
+	} else if (s.kind == MEASURE_DURATION) {
+		x->role = time_role(q, d);
+	}
+}
+
+static void
+claim(struct maker *m, const struct node *n)
+{
+	struct field_nodes f;
+	struct measure *x;
+
+	if (!node_is(&m->c, n, "CLAIM") || !node_field(&m->c, n, "value", &f))
+		return;
+	x = measure_at(m, script_source(m->s, node_text(&m->c, f.v)));
+	if (x)
+		x->role = ROLE_CLAIM;
+}
+
+void
+roles_give(struct maker *m)
+{
+	const struct level *claims = chart_level(&m->c, "claim");
+
+	for (size_t i = 0; i < m->clause.n; i++) {
+		struct deed d;
+
+		deed_read(m, &m->clause.v[i], &d);
+		for (uint32_t k = m->clause.v[i].beg; k < m->clause.v[i].end; k++)
+			give(m, &m->clause.v[i], &d, k);
+	}
+	for (size_t i = 0; claims && i < claims->node.n; i++)
+		claim(m, &claims->node.v[i]);
+	for (size_t i = 0; i < m->measure.n; i++) {
+		struct measure *x = &m->measure.v[i];
+
+		if (x->kind == MEASURE_TEMPERATURE && x->role == ROLE_NONE) {
+			x->role = ROLE_APPLIANCE;
+			scale(m, x, false);
+		} else if (x->kind == MEASURE_DURATION && x->role == ROLE_NONE) {
+			x->role = ROLE_OTHER;
+		}
+	}
+}

@@ -1,0 +1,506 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Makes the ingredients and steps of every part, clause by clause: sentences
+ * gather in a step until its time or its cue is told.
+ */
+#include "assemble/deed.h"
+
+enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64 };
+
+struct setting {
+	const char *appliance;
+	struct temperature temperature;
+};
+
+/* The step being written and what hangs over it. */
+struct stepper {
+	struct maker *m;
+	int dish, part;
+	struct step step;
+	struct buf text;
+	unsigned sentences;
+	bool open, full; /* full: its time or cue is told */
+	uint32_t use[STEP_USES_MAX];
+	size_t uses;
+	struct str pending[PENDING_MAX]; /* foods brought in, not yet used */
+	size_t pendings;
+	const struct node *pending_node;
+	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
+	size_t settings;
+	bool loose;   /* the script has next to no punctuation */
+	uint32_t cue; /* of the last sentence */
+};
+
+static struct part *
+part_now(const struct stepper *k)
+{
+	return &k->m->d->dish[k->dish].part[k->part];
+}
+
+static void
+push_step(struct stepper *k)
+{
+	struct part *p = part_now(k);
+	size_t n = p->steps;
+
+	if (n == 0 || (n >= 8 && (n & (n - 1)) == 0))
+		p->step = arena_grow(k->m->a, p->step, n, n ? n * 2 : 8, sizeof *p->step);
+	p->step[n] = k->step;
+	p->steps++;
+}
+
+static void
+close_step(struct stepper *k)
+{
+	if (k->open && k->text.n) {
+		buf_put_char(&k->text, '.');
+		k->step.text = buf_str(&k->text);
+		k->step.use = arena_grow(k->m->a, k->use, k->uses, k->uses, sizeof *k->use);
+		k->step.uses = k->uses;
+		push_step(k);
+	}
+	k->open = k->full = false;
+	k->sentences = 0;
+	k->uses = 0;
+}
+
+static void
+open_step(struct stepper *k, const struct node *at)
+{
+	k->step = (struct step){.recast = true, .place = place_of_node(k->m, at)};
+	k->text = buf_in(k->m->a);
+	k->open = true;
+}
+
+static void
+add_sentence(struct stepper *k, struct str s, const struct node *at)
+{
+	if (!s.n)
+		return;
+	if (k->open && (k->full || k->sentences >= SENTENCES_MAX))
+		close_step(k);
+	if (!k->open)
+		open_step(k, at);
+	if (k->text.n)
+		buf_put_z(&k->text, ". ");
+	buf_put(&k->text, s);
+	k->sentences++;
+}
+
+static void
+use_ingredient(struct stepper *k, int at)
+{
+	if (at < 0)
+		return;
+	part_now(k)->ingredient[at].used = true;
+	for (size_t i = 0; i < k->uses; i++)
+		if (k->use[i] == (uint32_t)at)
+			return;
+	if (k->uses < STEP_USES_MAX)
+		k->use[k->uses++] = (uint32_t)at;
+}
+
+/* ---- settings: the oven's temperature stays until it is changed --------- */
+
+static struct setting *
+setting_of(struct stepper *k, const char *appliance)
+{
+	for (size_t i = 0; i < k->settings; i++)
+		if (str_is(str_of(k->setting[i].appliance), str_of(appliance)))
+			return &k->setting[i];
+	if (k->settings == SETTINGS_MAX)
+		return &k->setting[SETTINGS_MAX - 1];
+	k->setting[k->settings] = (struct setting){.appliance = appliance};
+	return &k->setting[k->settings++];
+}
+
+static bool
+has_setting(const char *appliance)
+{
+	return appliance && !str_is(str_of(appliance), STR("stove")) &&
+	       !str_is(str_of(appliance), STR("microwave"));
+}
+
+static void
+take_heat(struct stepper *k, const struct deed *d)
+{
+	struct step *s = &k->step;
+	const char *appliance = d->appliance ? d->appliance : s->appliance;
+
+	if (!s->appliance || (d->heats && d->appliance))
+		s->appliance = appliance;
+	if (d->temperature.present) {
+		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE) {
+			const char *target = has_setting(appliance) ? appliance : "oven";
+
+			setting_of(k, target)->temperature = d->temperature;
+			if (!s->appliance)
+				s->appliance = target;
+		}
+		if (!s->temperature.unit)
+			s->temperature = d->temperature;
+	} else if (d->heats && has_setting(appliance) && !s->temperature.present) {
+		s->temperature = setting_of(k, appliance)->temperature;
+		s->temperature.inherited = s->temperature.present;
+	}
+}
+
+/* ---- what a clause adds to the open step -------------------------------- */
+
+static bool
+is_main(const struct deed *d)
+{
+	return d->duration.present || d->heats || d->doneness.text.n || d->doneness.known;
+}
+
+static void
+take_deed(struct stepper *k, const struct deed *d)
+{
+	struct step *s = &k->step;
+	bool main = is_main(d);
+
+	if (d->action.n && (!s->action.n || (main && !s->duration.present))) {
+		s->action = d->action;
+		s->passive = d->passive;
+	}
+	s->heats = s->heats || d->heats;
+	s->preheats = s->preheats || str_is_z(d->kind, "preheat") ||
+		      (!d->heats && d->temperature.present && has_setting(d->appliance) &&
+			  !d->foods && !d->duration.present);
+	take_heat(k, d);
+	if (d->duration.present && s->duration.present && d->duration.known &&
+	    s->duration.known) {
+		s->duration.min_ms += d->duration.min_ms;
+		s->duration.max_ms += d->duration.max_ms;
+	} else if (d->duration.present) {
+		s->duration = d->duration;
+	}
+	if (d->doneness.text.n && !s->doneness.text.n)
+		s->doneness.text = d->doneness.text;
+	if (d->doneness.known && !s->doneness.known) {
+		struct str text = s->doneness.text;
+
+		s->doneness = d->doneness;
+		s->doneness.text = text;
+	}
+	if (s->doneness.place.span.end == 0)
+		s->doneness.place = d->doneness.place;
+	k->full = k->full || d->duration.present ||
+		  (d->heats && (d->doneness.text.n || d->doneness.known));
+}
+
+static bool
+introduces(const struct clause *q, const struct mention *x)
+{
+	switch (q->kind) {
+	case CLAUSE_NOT:
+		return false;
+	case CLAUSE_CHAT:
+		return x->amount.known && x->amount.unit;
+	default:
+		return true;
+	}
+}
+
+static void
+add_foods(struct stepper *k, const struct clause *q, const struct node *n)
+{
+	struct mention x[MENTIONS_MAX];
+	size_t count = mentions_of(k->m, n, x, MENTIONS_MAX);
+	bool acts = q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT;
+
+	for (size_t i = 0; i < count; i++) {
+		int at =
+		    ingredient_add(k->m, k->dish, k->part, &x[i], introduces(q, &x[i]));
+
+		if (acts)
+			use_ingredient(k, at);
+		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0) {
+			k->pending[k->pendings++] = x[i].item;
+			if (k->pendings == 1)
+				k->pending_node = n;
+		}
+	}
+}
+
+static void
+add_equipment(struct stepper *k, const struct node *n)
+{
+	struct dish *d = &k->m->d->dish[k->dish];
+	const struct reading *r = node_reading(&k->m->c, n, "EQUIP");
+	size_t count = d->equipments;
+
+	if (!r || lexeme_has(r->lexeme, "part"))
+		return;
+	for (size_t i = 0; i < count; i++)
+		if (str_is(d->equipment[i].item, r->lexeme->lemma))
+			return;
+	if (count == 0 || (count >= 4 && (count & (count - 1)) == 0))
+		d->equipment = arena_grow(k->m->a, d->equipment, count,
+		    count ? count * 2 : 4, sizeof *d->equipment);
+	d->equipment[count] =
+	    (struct equipment){.item = r->lexeme->lemma, .place = place_of_node(k->m, n)};
+	d->equipments++;
+	struct field_nodes size;
+	struct said dims[DIMS_MAX];
+
+	if (node_field(&k->m->c, n, "size", &size)) {
+		if (measure_dims(&k->m->c, k->m->region, size.v, dims))
+			d->equipment[count].size = dims[0].value;
+		else if (measure_of(&k->m->c, k->m->region, size.v, &dims[0]))
+			d->equipment[count].size = dims[0].value;
+	}
+}
+
+static void
+add_things(struct stepper *k, const struct clause *q)
+{
+	const struct level *top = chart_top(&k->m->c);
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct node *n = &top->node.v[i];
+		struct field_nodes f;
+
+		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS"))
+			add_foods(k, q, n);
+		if (node_field(&k->m->c, n, "thing", &f) ||
+		    node_field(&k->m->c, n, "object", &f))
+			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
+				add_foods(k, q, f.v);
+		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
+		    node_is(&k->m->c, n, "EQ"))
+			add_equipment(k, n);
+	}
+}
+
+/* "the flour, sugar and salt" */
+static struct str
+list_of(const struct stepper *k)
+{
+	struct buf b = buf_in(k->m->a);
+
+	for (size_t i = 0; i < k->pendings; i++) {
+		buf_put_z(&b, i == 0 ? "the " : i + 1 == k->pendings ? " and " : ", ");
+		buf_put(&b, k->pending[i]);
+	}
+	return buf_str(&b);
+}
+
+static void
+flush_pending(struct stepper *k)
+{
+	struct str list = list_of(k);
+	bool first = !k->open && part_now(k)->steps == 0;
+
+	if (k->pendings == 0)
+		return;
+	add_sentence(k,
+	    arena_fmt(k->m->a, "%s %.*s", first && k->pendings > 1 ? "Combine" : "Add",
+		(int)list.n, list.p),
+	    k->pending_node);
+	if (!k->step.action.n)
+		k->step.action = first && k->pendings > 1 ? STR("combine") : STR("add");
+	k->pendings = 0;
+}
+
+static bool
+is_divided(const struct writing *w, const struct mention *x)
+{
+	for (size_t i = 0; w->part && i < w->part->ingredients; i++)
+		if (str_is(w->part->ingredient[i].key, x->key))
+			return w->part->ingredient[i].divided;
+	return false;
+}
+
+static bool
+is_worth_writing(const struct deed *d)
+{
+	if (!d->anything && (d->light || !d->kind.n))
+		return false;
+	if (d->light && !d->foods && !d->equipment && !d->thing &&
+	    !d->temperature.present && !d->duration.present && !d->doneness.text.n)
+		return false;
+	return true;
+}
+
+static struct str
+verb_for(const struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	if (q->kind == CLAUSE_GO)
+		return d->equipment ? STR("put") : STR("add");
+	if (q->kind == CLAUSE_NOT)
+		return arena_fmt(
+		    k->m->a, "do not %.*s", (int)q->action->lemma.n, q->action->lemma.p);
+	return written_verb(k->m->a, q->action);
+}
+
+static void
+do_clause(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	const struct node *at = &chart_top(&k->m->c)->node.v[q->verb];
+	struct writing w = {.m = k->m, .loose_talk = k->loose, .divided = is_divided};
+	struct str s;
+
+	w.part = part_now(k);
+	w.sets_heat = str_is_z(d->kind, "set-heat");
+	if (d->foods == 0 && d->pronoun && k->pendings)
+		w.pending = list_of(k);
+	else if (d->foods == 0 || k->pendings > 1)
+		flush_pending(k);
+	s = sentence_write(&w, q, verb_for(k, q, d));
+	if (w.used_pending)
+		k->pendings = 0;
+	add_sentence(k, s, at);
+	add_things(k, q);
+	if (q->kind == CLAUSE_GO)
+		k->pendings = 0;
+	take_deed(k, d);
+}
+
+/* "Lid on, ten minutes", "medium heat": belongs to the step under way. */
+static void
+bare_heat(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	struct writing w = {.m = k->m, .loose_talk = false};
+	bool follows = k->open && !k->full;
+	struct str verb = STR("cook");
+	const struct node *at = &chart_top(&k->m->c)->node.v[q->beg];
+
+	if (d->temperature.unit && !d->duration.present && !d->foods)
+		verb = STR("heat the oven to");
+	else if (d->action.n)
+		verb = d->action;
+	else if (k->open && k->step.heats && k->step.action.n)
+		verb = k->step.action;
+	if (follows)
+		flush_pending(k);
+	add_sentence(k, sentence_write(&w, q, verb), at);
+	add_things(k, q);
+	take_deed(k, d);
+	if (!k->step.heats && (d->duration.present || d->temperature.heat.n)) {
+		k->step.heats = true;
+		k->step.action = STR("cook");
+	}
+}
+
+static void
+have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	struct writing w = {.m = k->m, .loose_talk = k->loose, .divided = is_divided};
+	const struct node *at = &chart_top(&k->m->c)->node.v[q->beg];
+
+	w.part = part_now(k);
+	if (d->foods && d->equipment && !k->loose) {
+		flush_pending(k);
+		add_sentence(k, sentence_write(&w, q, STR("put")), at);
+		add_things(k, q);
+		k->pendings = 0;
+		take_deed(k, d);
+	} else if (d->foods) {
+		add_things(k, q);
+	} else if (d->duration.present || d->temperature.present) {
+		bare_heat(k, q, d);
+	}
+}
+
+static void
+take_clause(struct stepper *k, const struct clause *q)
+{
+	struct deed d;
+
+	deed_read(k->m, q, &d);
+	switch (q->kind) {
+	case CLAUSE_DO:
+	case CLAUSE_GO:
+		if (is_worth_writing(&d))
+			do_clause(k, q, &d);
+		else
+			add_things(k, q);
+		break;
+	case CLAUSE_NOT:
+	case CLAUSE_CHAT:
+		add_things(k, q);
+		break;
+	case CLAUSE_HAVE:
+	case CLAUSE_BE:
+	case CLAUSE_BARE:
+		have_clause(k, q, &d);
+		break;
+	}
+}
+
+static bool
+is_listed(const struct maker *m, const struct clause *q)
+{
+	return m->s->cue[q->cue].kind == CUE_LIST || m->s->cue[q->cue].kind == CUE_ONSCREEN;
+}
+
+static void
+move_to(struct stepper *k, const struct clause *q)
+{
+	if (k->dish == q->dish && k->part == q->part)
+		return;
+	if (k->dish >= 0) {
+		flush_pending(k);
+		close_step(k);
+	}
+	if (k->dish != q->dish)
+		k->settings = 0;
+	k->dish = q->dish;
+	k->part = q->part;
+}
+
+/* Less than one full stop in forty words: machine captions. */
+static bool
+is_loose(const struct maker *m)
+{
+	size_t stops = 0;
+
+	for (size_t i = 0; i < m->c.tokens.token.n; i++)
+		stops += str_is_z(m->c.tokens.token.v[i].norm, ".");
+	return stops * 40 < m->c.tokens.token.n;
+}
+
+static void
+list_clause(struct stepper *k, const struct clause *q)
+{
+	struct part *p = part_now(k);
+	size_t before = p->ingredients;
+
+	add_things(k, q);
+	k->pendings = 0;
+	k->uses = 0;
+	for (size_t i = before; i < p->ingredients; i++) {
+		p->ingredient[i].listed = true;
+		p->ingredient[i].used = false;
+	}
+}
+
+void
+steps_make(struct maker *m)
+{
+	struct stepper k = {.m = m, .dish = -1, .part = -1, .loose = is_loose(m)};
+
+	for (size_t i = 0; i < m->clause.n; i++) {
+		const struct clause *q = &m->clause.v[i];
+
+		if (q->dish < 0)
+			continue;
+		move_to(&k, q);
+		if (is_listed(m, q)) {
+			list_clause(&k, q);
+			continue;
+		}
+		if (k.open && k.cue != q->cue && m->s->cue[q->cue].paragraph &&
+		    k.sentences) {
+			flush_pending(&k);
+			close_step(&k);
+		}
+		k.cue = q->cue;
+		take_clause(&k, q);
+	}
+	if (k.dish >= 0) {
+		flush_pending(&k);
+		close_step(&k);
+	}
+}
