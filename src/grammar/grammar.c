@@ -126,7 +126,7 @@ load_tables(struct grammar *g, const struct files *f, struct err *e)
 		if (!str_ends(name, STR(".tsv")))
 			continue;
 		t.name = str_cut(name, strlen("tables/"), name.n - strlen(".tsv"));
-		if (!table_read(&t, &g->arena, f->file.v[i].data, name.p, e))
+		if (!table_load(&t, &g->arena, f->file.v[i].data, name.p, e))
 			return false;
 		vec_push(&g->arena, &g->table, t);
 	}

@@ -5,7 +5,7 @@
 #include "grammar/table.h"
 
 bool
-table_read(
+table_load(
     struct table *t, struct arena *a, struct str data, const char *name, struct err *e)
 {
 	uint32_t line = 0;

@@ -32,7 +32,7 @@ bool table_number(const struct table *t, size_t row, int column, struct ratio *o
 size_t table_find(const struct table *t, size_t from, int column, struct str cell);
 
 /* Reads one .tsv; a row with the wrong number of cells is an error. */
-bool table_read(
+bool table_load(
     struct table *t, struct arena *a, struct str data, const char *name, struct err *e);
 
 #endif
