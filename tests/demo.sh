@@ -20,5 +20,5 @@ echo
 echo
 echo "== the first recipe of $out/galley.md"
 echo
-awk '/^# / && ++dishes == 2 {exit} {print}' "$out/galley.md"
+awk '/^# / && ++dishes == 2 {exit} !/^---$/ {print}' "$out/galley.md"
 echo "== written: $out/galley.md $out/galley.json"

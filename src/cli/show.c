@@ -114,6 +114,9 @@ put_words(struct buf *b, const struct script *s, struct span text, const struct 
 		p = &s->piece[*piece];
 		source = p->source + (p->text_n == p->source_n ? at - p->text : 0);
 		next = source < m->n ? m->of[source] : PAINT_NONE;
+		/* A mark does not begin with the blank before its word. */
+		if (next != now && is_blank(s->text.p[at]))
+			next = PAINT_NONE;
 		put_switch(b, look, now, next);
 		now = next;
 		at += look_put_char(b, str_cut(s->text, at, text.end));
