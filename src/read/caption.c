@@ -80,12 +80,11 @@ caption_stamp(struct captions *c, int64_t ms)
 }
 
 static void
-add_bit(struct captions *c, struct span at, struct str as)
+add_bit(struct captions *c, struct bit bit)
 {
-	if (at.beg == at.end)
+	if (bit.at.beg == bit.at.end)
 		return;
-	vec_push(c->build->arena, &c->bit,
-	    (struct bit){.at = at, .as = as, .ms = c->ms, .voice = c->now});
+	vec_push(c->build->arena, &c->bit, bit);
 	current(c)->bits++;
 }
 
@@ -102,9 +101,14 @@ add_line(struct captions *c, size_t at)
 void
 caption_put_as(struct captions *c, struct span slice, struct str as)
 {
+	if (c->at_line_head && str_is(as, STR(">"))) { /* "&gt;&gt; " */
+		caption_voice(c, (struct str){NULL, 0});
+		return;
+	}
 	if (c->at_line_head && blank_skip(as, 0, as.n) < as.n)
 		add_line(c, 0);
-	add_bit(c, slice, arena_str(c->build->arena, as));
+	as = arena_str(c->build->arena, as);
+	add_bit(c, (struct bit){slice, as, c->ms, c->now});
 }
 
 /* "- ", "-", ">> " in front of someone else's words: its bytes, 0 none. */
@@ -115,7 +119,7 @@ dash_length(struct str line)
 
 	while (n < line.n && line.p[n] == '>')
 		n++;
-	if (n >= 2)
+	if (n > 0)
 		return blank_skip(line, n, line.n);
 	n = starts_at(line, 0, "-") ? 1 : starts_at(line, 0, "\u2013") ? 3 : 0;
 	if (n == 0 || n == line.n || is_digit(line.p[n]) || line.p[n] == '-')
@@ -177,9 +181,8 @@ unsaid_length(struct captions *c, size_t at, size_t end)
 void
 caption_put(struct captions *c, struct span words)
 {
-	static const struct str verbatim = {NULL, 0};
 	struct str t = c->build->text;
-	uint32_t run = words.beg;
+	struct bit run = {.at = {words.beg, words.end}, .ms = c->ms, .voice = c->now};
 	size_t n;
 
 	for (uint32_t i = words.beg; i < words.end;) {
@@ -192,15 +195,18 @@ caption_put(struct captions *c, struct span words)
 		}
 		n = unsaid_length(c, i, words.end);
 		if (n > 0) {
-			add_bit(c, (struct span){run, i}, verbatim);
-			i = run = i + (uint32_t)n;
+			run.at.end = i;
+			add_bit(c, run);
+			i += (uint32_t)n;
+			run.at = (struct span){i, words.end};
+			run.voice = c->now;
 			continue;
 		}
 		if (c->at_line_head)
-			add_line(c, i - run);
+			add_line(c, i - run.at.beg);
 		i++;
 	}
-	add_bit(c, (struct span){run, words.end}, verbatim);
+	add_bit(c, run);
 }
 
 /* What is known of the talk so far, from cue to cue. */
@@ -245,8 +251,6 @@ make_cues(struct captions *c, const struct caption *k, struct talk *talk)
 			begin_cue(c, k, bit, talk);
 		}
 		voice = bit->voice;
-		if (bit->as.p && i == k->kept.bit && k->kept.at > 0)
-			continue;
 		if (bit->as.p)
 			build_put_as(c->build, at, bit->as);
 		else

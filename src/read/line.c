@@ -74,11 +74,22 @@ lines_next(struct lines *l, struct span *line)
 		return false;
 	while (end < l->text.n && l->text.p[end] != '\n' && l->text.p[end] != '\r')
 		end++;
+	l->empty = end == l->at;
 	*line = span_trim(l->text, (struct span){(uint32_t)l->at, (uint32_t)end});
 	if (starts_at(l->text, end, "\r\n"))
 		end++;
 	l->at = end + 1;
 	return true;
+}
+
+bool
+line_is_number(struct str line)
+{
+	size_t n = 0;
+
+	while (n < line.n && is_digit(line.p[n]))
+		n++;
+	return n > 0 && n == line.n && n < 10;
 }
 
 /* "- ", "* ", "+ " need the blank; drawn bullets don't. */

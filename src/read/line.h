@@ -27,9 +27,13 @@ bool starts_at(struct str t, size_t at, const char *z);
 struct lines {
 	struct str text;
 	size_t at;
+	bool empty; /* the last line had not even blanks */
 };
 /* The next line, trimmed, which may be empty; false at the end. */
 bool lines_next(struct lines *l, struct span *line);
+
+/* Whether a line is a whole number of up to 9 digits and nothing else. */
+bool line_is_number(struct str line);
 
 struct look {
 	size_t mark;  /* bytes of bullet or step number in front of the words */

@@ -71,7 +71,7 @@ has_inline_marks(struct str line)
 static int
 sniff(struct str start)
 {
-	struct lines l = {start, 0};
+	struct lines l = {.text = start};
 	struct span line, words;
 	bool first = true;
 	int score = 0, level;
@@ -227,7 +227,7 @@ read_markdown(struct build *b)
 
 	b->text = blank_comments(b->arena, b->text);
 	prose_init(&m.prose, b, true);
-	m.lines = (struct lines){b->text, 0};
+	m.lines = (struct lines){.text = b->text};
 	read_front(&m);
 	while (lines_next(&m.lines, &line)) {
 		while (line.beg < line.end && b->text.p[line.beg] == '>')

@@ -19,7 +19,7 @@ static void
 read_plain(struct build *b)
 {
 	struct prose p;
-	struct lines l = {b->text, 0};
+	struct lines l = {.text = b->text};
 	VEC(struct span) block = {0};
 	struct span line;
 

@@ -14,7 +14,7 @@ enum { LEVEL_SECTION = 2, LEVEL_PART = 3 };
 void
 prose_init(struct prose *p, struct build *b, bool marked)
 {
-	struct lines l = {b->text, 0};
+	struct lines l = {.text = b->text};
 	struct span line;
 	size_t bracketed = 0, bare = 0;
 

@@ -83,6 +83,7 @@ count_again(struct roll before, struct roll *now)
 		b = next_byte(now);
 		if (a < 0) {
 			*now = at;
+			skip_blanks(now);
 			return b < 0 || b == ' ' ? words : 0;
 		}
 		if (a != b)

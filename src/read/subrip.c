@@ -32,16 +32,6 @@ read_timing(struct str line, int64_t *beg_ms, int64_t *end_ms)
 }
 
 static bool
-is_index(struct str line)
-{
-	size_t n = 0;
-
-	while (n < line.n && is_digit(line.p[n]))
-		n++;
-	return n > 0 && n == line.n && n < 10;
-}
-
-static bool
 is_timing(struct str line)
 {
 	return line.n < 200 && str_find(line, STR("-->")) < line.n;
@@ -52,7 +42,7 @@ is_timing(struct str line)
 static int
 sniff(struct str start)
 {
-	struct lines l = {start, 0};
+	struct lines l = {.text = start};
 	struct span line;
 	bool numbered = false;
 	int64_t beg, end;
@@ -66,7 +56,7 @@ sniff(struct str start)
 		    (numbered || str_find_char(s, ',') < s.n ||
 			str_find_char(s, '.') < s.n))
 			return 90;
-		numbered = is_index(s);
+		numbered = line_is_number(s);
 		seen++;
 	}
 	return 0;
@@ -152,14 +142,14 @@ static void
 read_subrip(struct build *b)
 {
 	struct srt r = {.build = b};
-	struct lines l = {b->text, 0};
+	struct lines l = {.text = b->text};
 	struct span line;
 
 	captions_init(&r.captions, b);
 	while (lines_next(&l, &line)) {
 		struct str s = build_str(b, line);
 
-		if (s.n == 0 || (is_index(s) && before_timing(l)))
+		if (s.n == 0 || (line_is_number(s) && before_timing(l)))
 			continue;
 		if (is_timing(s))
 			begin_cue(&r, line);

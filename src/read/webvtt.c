@@ -23,7 +23,10 @@ struct vtt {
 	struct build *build;
 	struct captions captions;
 	enum block block;
-	struct span words; /* of the open cue, in source lines */
+	struct span words; /* of the open cue */
+	struct span last;  /* the last line of these */
+	bool blanks;       /* the line before this one was of blanks */
+	bool spaced;       /* so was the one before `last` */
 	struct span name;  /* the lines of BLOCK_NAME */
 };
 
@@ -82,6 +85,7 @@ begin_cue(struct vtt *v, struct span line)
 		    v->build, line, "a time not written as WebVTT asks; it was read");
 	caption_begin(&v->captions, line, t.beg_ms, t.end_ms);
 	v->words = (struct span){line.end, line.end};
+	v->blanks = v->spaced = false;
 	v->block = BLOCK_CUE;
 }
 
@@ -194,27 +198,52 @@ is_aside(struct str line)
 	return false;
 }
 
+/* Another line of a cue's words; one of nothing but blanks ends no cue. */
 static void
-take_line(struct vtt *v, struct span line)
+add_words(struct vtt *v, struct span line)
+{
+	if (line.beg == line.end) {
+		v->blanks = true;
+		return;
+	}
+	v->spaced = v->blanks;
+	v->blanks = false;
+	v->last = line;
+	v->words.end = line.end;
+}
+
+/* Takes back a number that a line of blanks parts from the words: it is the
+ * identifier of the cue to come, in a file edited by hand. */
+static void
+drop_number(struct vtt *v)
+{
+	if (v->block == BLOCK_CUE && v->spaced &&
+	    line_is_number(build_str(v->build, v->last)))
+		v->words.end = v->last.beg;
+}
+
+static void
+take_line(struct vtt *v, struct span line, bool empty)
 {
 	struct str s = build_str(v->build, line);
 
-	if (s.n == 0) {
+	if (empty) {
 		end_block(v);
 	} else if (str_find(s, STR("-->")) < s.n) {
 		if (v->block == BLOCK_NAME)
 			v->block = BLOCK_NONE;
+		drop_number(v);
 		end_block(v);
 		begin_cue(v, line);
-	} else if (v->block == BLOCK_NONE) {
+	} else if (v->block == BLOCK_CUE) {
+		add_words(v, line);
+	} else if (s.n > 0 && v->block == BLOCK_NONE) {
 		v->block = is_aside(s) ? BLOCK_OTHER : BLOCK_NAME;
 		v->name = line;
-	} else if (v->block == BLOCK_NAME) {
+	} else if (s.n > 0 && v->block == BLOCK_NAME) {
 		v->name.end = line.end;
 		end_block(v);
 		v->block = BLOCK_OTHER;
-	} else if (v->block == BLOCK_CUE) {
-		v->words.end = line.end;
 	}
 }
 
@@ -222,13 +251,13 @@ static void
 read_webvtt(struct build *b)
 {
 	struct vtt v = {.build = b, .block = BLOCK_HEADER};
-	struct lines l = {b->text, 0};
+	struct lines l = {.text = b->text};
 	struct span line;
 
 	captions_init(&v.captions, b);
 	lines_next(&l, &line); /* the signature */
 	while (lines_next(&l, &line))
-		take_line(&v, line);
+		take_line(&v, line, l.empty);
 	end_block(&v);
 	captions_finish(&v.captions);
 }
