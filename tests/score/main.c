@@ -125,7 +125,7 @@ main(int argc, char **argv)
 	}
 	arena_init(&a);
 	if (!score_all(&asked, &a, argv + optind, &e))
-		fprintf(stderr, "score: %s%s%s\n", e.where, e.where[0] ? ": " : "", e.text);
+		fprintf(stderr, "score: %s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
 	arena_release(&a);
 	return e.set;
 }
