@@ -210,14 +210,14 @@ line_look(struct str line)
 	struct str words;
 	char last = last_char(line);
 
-	look.mark = bullet_length(line);
+	look.item = look.mark = bullet_length(line);
 	look.bullet = look.mark > 0;
 	words = str_cut(line, look.mark, line.n);
-	if (number_length(words) > 0) {
-		look.number = true;
-		look.mark += number_length(words);
-		words = str_cut(line, look.mark, line.n);
-	}
+	look.mark += number_length(words);
+	look.number = look.mark > look.item;
+	for (size_t i = 0; look.number && i < words.n && is_digit(words.p[i]); i++)
+		look.step = look.step * 10 + (words.p[i] - '0');
+	words = str_cut(line, look.mark, line.n);
 	look.amount = starts_with_amount(words);
 	look.ends =
 	    last == '.' || last == '!' || last == '?' || str_ends(line, STR("\u2026"));

@@ -36,6 +36,8 @@ bool lines_next(struct lines *l, struct span *line);
 bool line_is_number(struct str line);
 
 struct look {
+	size_t item;  /* bytes of the bullet alone */
+	int step;     /* the number of a step written in digits; 0 none */
 	size_t mark;  /* bytes of bullet or step number in front of the words */
 	bool bullet;  /* "- ", "* ", a round or square bullet, a tick box */
 	bool number;  /* "1) ", "2. ", "Step 3: " */

@@ -108,6 +108,20 @@ line_head(const struct prose *p, const struct span *line, size_t i)
 	return (struct head){0};
 }
 
+/* The look of spoken words; a number in front is a step's only where it is the
+ * first or the next one, and is said otherwise ("350. Then turn it"). */
+static struct look
+speech_look(const struct prose *p, struct str words)
+{
+	struct look look = line_look(words);
+
+	if (!p->numbered && look.step > 1 && look.step != p->step + 1) {
+		look.number = false;
+		look.mark = look.item;
+	}
+	return look;
+}
+
 /* Starts a cue of speech with the words of a line behind its head. */
 static void
 begin_speech(struct prose *p, struct span line, const struct head *h, bool paragraph)
@@ -115,13 +129,15 @@ begin_speech(struct prose *p, struct span line, const struct head *h, bool parag
 	static const enum cue_kind kinds[] = {
 	    CUE_SPEECH, CUE_ONSCREEN, CUE_PICTURE, CUE_SPEECH};
 	struct str s = build_str(p->build, line);
-	struct look look = line_look(str_cut(s, h->words, s.n));
+	struct look look = speech_look(p, str_cut(s, h->words, s.n));
 	struct lane_label lane = label_lane(s, h->words + look.mark);
 	struct cue cue = prose_cue(p, kinds[lane.lane]);
 	size_t words = h->words + look.mark + lane.n;
 
 	if (look.bullet && p->section == SECTION_INGREDIENTS)
 		cue.kind = CUE_LIST;
+	if (look.number && look.step > 0)
+		p->step = look.step;
 	cue.paragraph = paragraph;
 	cue.speaker =
 	    h->speaker.end ? str_cut(s, h->speaker.beg, h->speaker.end) : p->speaker;
@@ -138,9 +154,11 @@ continue_speech(struct prose *p, struct span line, const struct head *h)
 
 /* Whether a line starts words of its own within a block. */
 static bool
-starts_anew(struct str s, const struct look *look, const struct head *h)
+starts_anew(const struct prose *p, struct str s, const struct head *h)
 {
-	return look->bullet || look->number || h->speaker.end > 0 || h->turn ||
+	struct look look = speech_look(p, str_cut(s, h->words, s.n));
+
+	return look.bullet || look.number || h->speaker.end > 0 || h->turn ||
 	       label_lane(s, h->words).n > 0;
 }
 
@@ -148,12 +166,11 @@ void
 prose_speak(struct prose *p, struct span words, bool anew)
 {
 	struct str s = build_str(p->build, words);
-	struct look look = line_look(s);
 	struct head h = head_read(s);
 
 	if (h.stamped) /* the time of these words is known already */
 		h = (struct head){0};
-	if (anew || !p->build->is_open || starts_anew(s, &look, &h))
+	if (anew || !p->build->is_open || starts_anew(p, s, &h))
 		begin_speech(p, words, &h, true);
 	else
 		continue_speech(p, words, &h);
@@ -262,17 +279,15 @@ tally_lines(const struct prose *p, const struct span *line, size_t n)
 }
 
 static bool
-is_list(const struct prose *p, const struct span *line, size_t n)
+is_list(const struct prose *p, const struct tally *t)
 {
-	struct tally t = tally_lines(p, line, n);
-
-	if (t.lines == 0 || t.steps * 2 > t.lines || p->section == SECTION_METHOD)
+	if (t->lines == 0 || t->steps * 2 > t->lines || p->section == SECTION_METHOD)
 		return false;
 	if (p->section == SECTION_INGREDIENTS)
-		return t.prose * 2 <= t.lines;
-	if (t.amounts * 2 >= t.lines)
+		return t->prose * 2 <= t->lines;
+	if (t->amounts * 2 >= t->lines)
 		return true;
-	return !p->marked && t.prose == 0 && t.lines >= 2 && t.head <= 3 * t.loose;
+	return !p->marked && t->prose == 0 && t->lines >= 2 && t->head <= 3 * t->loose;
 }
 
 /* Whether line[i] names the bulleted lines under it. */
@@ -353,7 +368,7 @@ paragraph_lines(struct prose *p, const struct span *line, size_t n)
 		struct str s = build_str(p->build, line[i]);
 		struct look look = line_look(s);
 		struct head h = line_head(p, line, i);
-		bool anew = starts_anew(s, &look, &h);
+		bool anew = starts_anew(p, s, &h);
 
 		if (look.rule)
 			continue;
@@ -371,6 +386,7 @@ static void
 free_lines(struct prose *p, const struct span *line, size_t n, bool more)
 {
 	size_t i = 0, end;
+	struct tally t;
 
 	if (n > 0 && !p->begun) {
 		if (is_title(p, line, n, more)) {
@@ -388,10 +404,13 @@ free_lines(struct prose *p, const struct span *line, size_t n, bool more)
 		}
 		while (end < n && !is_heading(p, line[end]))
 			end++;
-		if (is_list(p, line + i, end - i))
+		t = tally_lines(p, line + i, end - i);
+		p->numbered = t.steps * 2 > t.lines;
+		if (is_list(p, &t))
 			list_lines(p, line + i, end - i);
 		else
 			paragraph_lines(p, line + i, end - i);
+		p->numbered = false;
 	}
 }
 
@@ -409,7 +428,7 @@ stamped_lines(struct prose *p, const struct span *line, size_t n)
 			prose_stamp(p, &h.stamp, line[i]);
 		if (i == 0 && !h.stamped && !h.speaker.end && is_heading(p, line[i]))
 			plain_heading(p, line[i]);
-		else if (h.stamped || !p->build->is_open || starts_anew(s, &look, &h))
+		else if (h.stamped || !p->build->is_open || starts_anew(p, s, &h))
 			begin_speech(p, line[i], &h, true);
 		else
 			continue_speech(p, line[i], &h);

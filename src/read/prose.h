@@ -22,6 +22,8 @@ struct prose {
 	int64_t at_ms, end_ms; /* of the last stamp; end_ms -1 unknown */
 	enum section section;  /* of the heading above */
 	int level;             /* of that heading: 1 the highest */
+	bool numbered;         /* most lines of the run at hand have a step's number */
+	int step;              /* the last step's number; 0 none */
 	size_t unended;        /* the first cue that the next stamp ends */
 	struct str speaker;    /* of words that don't say it; empty unknown */
 };

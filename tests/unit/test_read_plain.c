@@ -73,6 +73,9 @@ lines_belong_to_the_stamp_above_them(void **state)
 		"S* 5000 -1 | One two three four\n"},
 	    {"a drawn line says nothing", "[0:05] One.\n-----\n[0:06] Two.\n",
 		"S* 5000 6000 | One.\nS* 6000 -1 | Two.\n"},
+	    {"a number is said, not a step's",
+		"[0:05] 350. That's hot.\n[0:09] Bake at\n180. Now.\n",
+		"S* 5000 9000 | 350. That's hot.\nS* 9000 -1 | Bake at 180. Now.\n"},
 	    {"a hash is no mark", "[0:05] One.\n# two\n", "S* 5000 -1 | One. # two\n"},
 	    {"old line ends", "[0:05] One.\r[0:06] Two.\r",
 		"S* 5000 6000 | One.\nS* 6000 -1 | "
@@ -225,8 +228,13 @@ steps_and_prose_without_stamps_are_speech(void **state)
 	    {"numbers with a dot", "1. Bring a pot to the boil.\n10. Add it\n",
 		"S* -1 -1 | Bring a pot to the boil.\nS* -1 -1 | Add it\n"},
 	    {"steps by name",
-		"Step 1: Bring a pot to the boil.\nStep two - Add the leeks.\n",
-		"S* -1 -1 | Bring a pot to the boil.\nS* -1 -1 | Add the leeks.\n"},
+		"Step 1: Bring a pot to the boil.\nStep two - Add the leeks.\n3. Stir.\n",
+		"S* -1 -1 | Bring a pot to the boil.\nS* -1 -1 | Add the leeks.\n"
+		"S* -1 -1 | Stir.\n"},
+	    {"a number that is said",
+		"Set the oven to\n350. Then put the whole tray in it and leave it there.\n",
+		"S* -1 -1 | Set the oven to\n"
+		"S -1 -1 | 350. Then put the whole tray in it and leave it there.\n"},
 	    {"a paragraph a line", "We start with the leeks.\nThen we add the stock.\n",
 		"S* -1 -1 | We start with the leeks.\nS* -1 -1 | Then we add the stock.\n"},
 	    {"words without full stops",
