@@ -74,7 +74,6 @@ cornbread muffin : mass
 country bread : mass
 country loaf : mass
 country-style bread : mass
-crepe : group=prepared dish
 croissant
 crostini : mass dish key=crostini
 crumpet
@@ -206,7 +205,7 @@ pain au chocolat : group=pastry
 pancake : group=prepared dish key=pancake
 pane rustico : mass
 panettone : mass
-pani puri shell = puri shell
+pani puri shell : key=pani-puri-shell
 panini roll : kind=roll
 papad : key=poppadom
 papadum : key=poppadom
@@ -249,6 +248,7 @@ pumpernickel bread : mass
 pumpkin bread : mass
 pupusa
 puri : key=puri
+puri shell : key=pani-puri-shell
 raisin bread : mass
 raisin loaf : mass
 ready-made pizza base : kind=base
@@ -292,7 +292,8 @@ soft roll : kind=roll
 soft taco shell : kind=shell
 soft taco tortilla : kind=tortilla
 soft white roll : kind=roll
-sourdough bread = sourdough : mass key=sourdough-bread
+sourdough : mass key=sourdough-bread
+sourdough bread : mass key=sourdough-bread
 sourdough loaf : mass key=sourdough-bread
 spelt bread : mass
 spinach tortilla : kind=tortilla
@@ -332,13 +333,14 @@ two-day-old bread : mass key=bread
 uttapam
 waffle : group=prepared dish
 walnut bread : mass
+wheat bread : mass key=whole-wheat-bread
 wheaten bread : mass
 white bread : mass key=white-bread
 white corn tortilla : kind=tortilla
 white roll : kind=roll
 white sandwich bread : mass
 white sliced bread : mass
-whole wheat bread = wheat bread : mass
+whole wheat bread : mass key=whole-wheat-bread
 whole wheat french bread : mass
 whole wheat hamburger bun : kind=bun
 whole wheat pita : key=pitta
@@ -362,16 +364,18 @@ zucchini bread : mass
 
 # Crumbs, croutons, stuffing
 @ FOOD noun mass group=bread
-batter mix = batter : ambiguous
+batter : key=batter-mix dish
+batter mix : ambiguous key=batter-mix
 beer batter mix
 bread cube
 bread cubes
 breadcrumbs = bread crumbs, breadcrumb, crumb of bread, bread crumb : kind=crumbs
 brown breadcrumbs : kind=crumbs
-chicken coating mix = coating mix : key=chicken-coating-mix
+chicken coating mix : key=chicken-coating-mix
 chicken flavor stuffing mix
 chicken stuffing mix
 chicken-flavored stuffing mix
+coating mix : key=chicken-coating-mix
 cornbread stuffing mix
 cornmeal coating mix
 crispy coating mix
@@ -464,8 +468,9 @@ canned biscuit dough : kind=dough
 canned biscuits : kind=dough
 chapati dough : kind=dough
 chocolate chip cookie dough : kind=dough
+choux : key=choux-pastry
 choux dough
-choux pastry = choux
+choux pastry : key=choux-pastry
 cinnamon roll dough : kind=dough
 cookie dough : kind=dough key=cookie-dough
 crescent dough : kind=dough key=crescent-roll-dough
@@ -483,7 +488,8 @@ dumpling dough : kind=dough
 edible cookie dough : kind=dough
 empanada dough : kind=dough
 feuille de brick
-filo pastry = filo : key=filo-pastry
+filo : key=filo-pastry
+filo pastry : key=filo-pastry
 filo pastry sheet : key=filo-pastry
 filo pastry sheets : key=filo-pastry
 filo sheet : key=filo-pastry
@@ -566,7 +572,9 @@ store-bought pizza dough : kind=dough
 suet crust : kind=pastry
 suet pastry : kind=pastry
 sugar cookie dough : kind=dough
-sweet shortcrust pastry = sweet pastry, sweet shortcrust
+sweet pastry : key=sweet-shortcrust-pastry
+sweet shortcrust : key=sweet-shortcrust-pastry
+sweet shortcrust pastry : key=sweet-shortcrust-pastry
 sweet tart dough
 tart dough
 tube biscuits : kind=dough
@@ -580,7 +588,7 @@ american biscuit : group=bread proper=1
 baked pie crust : kind=crust
 baked pie shell : kind=crust
 baking-powder biscuit : group=bread
-biscuit : ambiguous group=bread dish
+biscuit = biccy, bickie : ambiguous group=bread dish
 blind-baked pastry case : kind=crust
 buttermilk biscuit : group=bread
 cake donut : key=doughnut
@@ -661,14 +669,16 @@ tartlet shell : kind=shell
 tattie scone
 unbaked pie crust : kind=crust
 unbaked pie shell : kind=crust
-vol-au-vent case = vol-au-vent : kind=case
+vol-au-vent : kind=case key=vol-au-vent-case
+vol-au-vent case : kind=case key=vol-au-vent-case
 éclair
 éclair shell
 
 # Cakes
 @ FOOD noun group=pastry kind=cake
 amaretti macaroon
-angel food cake = angel cake
+angel cake : key=angel-food-cake
+angel food cake : key=angel-food-cake
 arctic roll
 banana muffin : kind=muffin
 blondie : ambiguous
@@ -770,8 +780,9 @@ yellow cake
 @ FOOD noun group=cracker kind=biscuit
 almond biscotti : mass
 amaretti : key=amaretti-biscuit
-amaretti biscuit = amarettis : key=amaretti-biscuit
+amaretti biscuit : key=amaretti-biscuit
 amaretti cookie
+amarettis : key=amaretti-biscuit
 animal cracker : kind=cookie
 arrowroot biscuit
 bear-shaped graham cracker : kind=cookie
@@ -790,13 +801,14 @@ cereal bar
 choc chip cookie : kind=cookie
 chocolate biscuit
 chocolate chip cookie : kind=cookie
+chocolate cookie : kind=cookie key=chocolate-sandwich-cookie
 chocolate cookie crumbs : mass kind=crumbs
 chocolate digestive
 chocolate digestive biscuit
 chocolate graham cracker : kind=cracker
 chocolate graham cracker crumbs : mass kind=crumbs
 chocolate sandwich biscuit : kind=cookie
-chocolate sandwich cookie = chocolate cookie : kind=cookie
+chocolate sandwich cookie : kind=cookie key=chocolate-sandwich-cookie
 chocolate sandwich cookie crumbs : mass kind=crumbs
 chocolate wafer : kind=cookie
 chocolate wafer cookie : kind=cookie
@@ -806,6 +818,7 @@ chocolate-covered biscuit
 chocolate-filled rolled wafer
 cinnamon graham cracker : kind=cracker
 cinnamon graham cracker crumbs : mass kind=crumbs
+cone : kind=cone key=ice-cream-cone ambiguous
 cookie : key=cookie kind=cookie ambiguous dish
 cookie crumb : mass kind=crumbs
 cookie crumbs : mass kind=crumbs key=biscuit-crumbs
@@ -848,7 +861,7 @@ graham wafer crumbs : mass kind=crumbs
 granola bar
 honey graham : kind=cracker
 honey graham cracker : kind=cracker
-ice cream cone = cone : ambiguous kind=cone
+ice cream cone : ambiguous kind=cone key=ice-cream-cone
 ice cream cornet : kind=cone
 ice cream wafer
 jam sandwich biscuit
@@ -876,7 +889,7 @@ peanut butter sandwich cookie : kind=cookie
 plain biscuit
 plain digestive
 plain sweet biscuit
-rich tea biscuit = tea biscuit, tea biscuits
+rich tea biscuit : key=rich-tea-biscuit
 rolled wafer
 rusk
 sandwich biscuit
@@ -890,12 +903,15 @@ snickerdoodle : kind=cookie
 soft amaretti
 soft sugar cookie : kind=cookie
 speculaas
-speculoos biscuit = speculoos
+speculoos : key=speculoos-biscuit
+speculoos biscuit : key=speculoos-biscuit
 spiced biscuit
 sugar cone : kind=cone
 sugar cookie : kind=cookie
 sugar wafer : kind=wafer
 sweet biscuit
+tea biscuit : key=rich-tea-biscuit
+tea biscuits : key=rich-tea-biscuit
 teddy bear cookie : kind=cookie
 teddy-shaped graham cracker : kind=cookie
 teething rusk

@@ -4,6 +4,7 @@
 @ FOOD noun group=egg kind=egg
 albumen : mass key=egg-white
 albumen powder : mass
+boiled egg : key=hard-boiled-egg
 carton egg : mass liquid
 carton egg white : mass liquid
 century egg
@@ -19,7 +20,7 @@ egg white powder : mass
 egg yolk = yolk of egg, yolks of egg : kind=yolk
 fried egg
 goose egg
-hard-boiled egg = boiled egg, hardboiled egg
+hard-boiled egg = hardboiled egg : key=hard-boiled-egg
 hard-cooked egg
 hen's egg : key=egg
 jammy egg
@@ -182,7 +183,8 @@ culinary cream
 dairy-free cream
 double cream
 eighteen percent cream
-extra-thick double cream = extra thick cream
+extra thick cream : key=extra-thick-double-cream
+extra-thick double cream : key=extra-thick-double-cream
 half and half cream
 half-and-half = half n half, half 'n' half
 heavy cream : key=heavy-cream kind=cream
@@ -215,11 +217,11 @@ chantilly cream
 chocolate buttercream : group=confection kind=buttercream
 clotted cream
 cornish clotted cream : proper=1
+crema : kind=crema key=mexican-crema
 creme pat : group=prepared
 crème anglaise : group=sauce kind=custard key=crème-anglaise
 crème chantilly
-crème fraîche = creme fraiche : kind=cream
-crème pat : group=prepared
+crème fraîche : kind=cream
 crème pâtissière : group=prepared key=pastry-cream
 custard : group=sauce dish key=custard
 dessert topping : kind=topping
@@ -232,7 +234,7 @@ frozen whipped topping : kind=topping
 kaymak : key=kaymak
 lemon cream : group=prepared
 malai : key=kaymak
-mexican crema = crema : kind=crema proper=1
+mexican crema : kind=crema proper=1 key=mexican-crema
 mexican sour cream : kind=crema proper=1
 mock cream : kind=cream
 pastry cream : group=prepared key=pastry-cream
@@ -455,7 +457,6 @@ cheese triangle
 chenna : key=chhena
 cherry mozzarella
 cheshire cheese : proper=1
-chevre : key=goats-cheese
 chhena : key=chhena
 chhurpi
 chihuahua cheese : proper=1
@@ -464,8 +465,10 @@ chèvre : key=goats-cheese
 ciliegine
 co-jack
 coalho cheese
-colby cheese = colby
-colby jack cheese = colby jack
+colby : key=colby-cheese
+colby cheese : key=colby-cheese
+colby jack : key=colby-jack-cheese
+colby jack cheese : key=colby-jack-cheese
 comté : proper=1
 comté cheese
 cotija
@@ -508,7 +511,8 @@ fresh mozzarella : key=fresh-mozzarella
 frying cheese
 full-fat cream cheese : key=cream-cheese
 full-fat soft cheese
-garlic and herb soft cheese = garlic and herb cheese
+garlic and herb cheese : key=garlic-and-herb-soft-cheese
+garlic and herb soft cheese : key=garlic-and-herb-soft-cheese
 garlic herb cream cheese
 gjetost
 goat cheese : key=goats-cheese
@@ -520,15 +524,15 @@ gorgonzola cheese
 gorgonzola dolce
 gouda : proper=1
 gouda cheese
-grana padano = grana : proper=2
+grana : key=grana-padano ambiguous
+grana padano : proper=2 key=grana-padano
 grated cheese mix
 grated mozzarella : key=low-moisture-mozzarella
 grated parmesan : key=parmesan
 graviera
-greek salad cheese = salad cheese : proper=1
+greek salad cheese : proper=1 key=greek-salad-cheese
 grilling cheese
-gruyere : key=gruyère
-gruyère : proper=1 key=gruyère
+gruyère : proper=1
 gruyère cheese
 halloumi
 halloumi cheese
@@ -541,6 +545,7 @@ idiazabal : proper=1
 imeruli
 italian cheese blend = italian blend cheese : proper=1
 italian hard cheese : proper=1
+jack cheese : key=monterey-jack-cheese
 kashar
 kashkaval
 kasseri
@@ -573,7 +578,7 @@ mild cheddar cheese
 mizithra = myzithra
 mont d'or
 monterey jack : key=monterey-jack-cheese
-monterey jack cheese = jack cheese : proper=1 key=monterey-jack-cheese
+monterey jack cheese : proper=1 key=monterey-jack-cheese
 mozzarella = mozz
 mozzarella ball
 mozzarella balls
@@ -582,8 +587,10 @@ mozzarella di bufala : key=fresh-mozzarella
 mozzarella pearl
 mozzarella pearls
 mozzarella stick
-muenster cheese = muenster : proper=1
-munster cheese = munster : proper=1
+muenster : key=muenster-cheese
+muenster cheese : proper=1 key=muenster-cheese
+munster : key=munster-cheese
+munster cheese : proper=1 key=munster-cheese
 nabulsi cheese
 neufchâtel : key=cream-cheese
 oaxaca cheese : proper=1 key=oaxaca-cheese
@@ -652,6 +659,7 @@ ricotta cheese
 ricotta salata
 romano cheese
 roquefort : proper=1
+salad cheese : key=greek-salad-cheese
 scamorza
 sharp cheddar : key=mature-cheddar
 sharp cheddar cheese : key=mature-cheddar
@@ -672,7 +680,8 @@ spreadable cheese
 squeaky cheese
 stilton : proper=1
 stilton cheese
-stracciatella cheese = stracciatella
+stracciatella : key=stracciatella-cheese
+stracciatella cheese : key=stracciatella-cheese
 string cheese = cheese string
 strong cheddar : key=mature-cheddar
 sulguni

@@ -15,7 +15,8 @@ blackberry wine
 blanc aperitif
 bordeaux : ambiguous
 brut champagne
-burgundy wine = burgundy : proper=1
+burgundy : key=burgundy-wine ambiguous
+burgundy wine : proper=1 key=burgundy-wine
 cabernet
 cabernet sauvignon
 cava : ambiguous
@@ -110,17 +111,18 @@ riesling
 rioja
 robust red wine
 rosso vermouth : kind=vermouth
-rosé wine = rosé, rose wine
+rosé : key=rosé-wine ambiguous
+rosé wine : key=rosé-wine
 ruby port
-sake : ambiguous key=sake
-saké : key=sake
+sake : ambiguous
 sangria
 sauternes
 sauvignon blanc
 shao hsing
+shaoxing : key=shaoxing-wine
 shaoxing cooking wine
 shaoxing rice wine
-shaoxing wine = shaohsing wine, shao xing wine, shaoxing : proper=1 key=shaoxing-wine
+shaoxing wine = shaohsing wine, shao xing wine : proper=1 key=shaoxing-wine
 sherry
 shiraz
 soave : ambiguous
@@ -207,6 +209,7 @@ calvados brandy
 canadian whisky : kind=whiskey proper=1
 caramel liqueur : kind=liqueur
 caramel vodka : kind=vodka
+cassis : kind=liqueur key=crème-de-cassis
 cherry brandy : kind=brandy
 cherry liqueur : kind=brandy
 cherry vodka : kind=vodka
@@ -229,10 +232,10 @@ cooking brandy
 cordial liqueur
 corn whiskey : kind=whiskey
 cranberry vodka : kind=vodka
-creme de cacao : kind=liqueur
+cream liqueur : kind=liqueur key=irish-cream-liqueur
 crème de banane : kind=liqueur
 crème de cacao : kind=liqueur key=chocolate-liqueur
-crème de cassis = cassis : kind=liqueur
+crème de cassis : kind=liqueur key=crème-de-cassis
 crème de framboise : kind=liqueur
 crème de menthe : kind=liqueur
 crème de mûre : kind=liqueur
@@ -271,7 +274,7 @@ hazelnut liqueur : kind=liqueur
 herbal liqueur = herb liqueur : kind=liqueur
 honey liqueur : kind=liqueur
 irish cream : kind=liqueur key=irish-cream-liqueur proper=1
-irish cream liqueur = cream liqueur : kind=liqueur proper=1 key=irish-cream-liqueur
+irish cream liqueur : kind=liqueur proper=1 key=irish-cream-liqueur
 irish cream whiskey liqueur : kind=liqueur proper=1
 irish whiskey : kind=whiskey proper=1
 japanese whisky : kind=whiskey proper=1
@@ -291,7 +294,8 @@ malt whisky : kind=whisky
 mandarin liqueur : kind=liqueur
 mandarin vodka : kind=vodka
 mango rum : kind=rum
-maraschino liqueur = maraschino : kind=liqueur
+maraschino : kind=liqueur key=maraschino-liqueur
+maraschino liqueur : kind=liqueur key=maraschino-liqueur
 marc : ambiguous
 margarita mix : group=beverage
 melon liqueur : kind=liqueur
@@ -393,6 +397,7 @@ yellow herbal liqueur : kind=liqueur
 @ FOOD noun mass group=beer liquid
 alcohol-free beer : kind=beer
 alcoholic cider
+ale : key=pale-ale ambiguous
 amber ale
 amber beer
 beer = beers
@@ -432,7 +437,7 @@ mexican lager : proper=1
 milk stout
 non-alcoholic beer : kind=beer
 oatmeal stout
-pale ale = ale
+pale ale : key=pale-ale
 pale lager
 pear cider
 perry : ambiguous
@@ -537,7 +542,8 @@ multivitamin juice
 nectarine juice
 non-alcoholic cider : kind=cider
 onion juice
-orange juice concentrate = orange concentrate : key=orange-juice-concentrate
+orange concentrate : key=orange-juice-concentrate
+orange juice concentrate : key=orange-juice-concentrate
 orange squash : kind=cordial
 orange-pineapple juice
 pan juice
@@ -700,13 +706,13 @@ orangeade
 peach iced tea
 pineapple soda
 pink lemonade
-pop
 raspberry soda
 red soda
 rooibos
 rooibos tea
 root beer
 slimline tonic
+smoothie : key=vegetable-smoothie dish
 soda : ambiguous
 soft drink : ambiguous
 sparkling lemonade
@@ -721,10 +727,11 @@ strong tea
 sweet tea
 tea : key=tea
 tepache
-tonic water = tonic
+tonic : key=tonic-water ambiguous
+tonic water : key=tonic-water
 traditional lemonade
 unsweetened iced tea
-vegetable smoothie = smoothie
+vegetable smoothie : key=vegetable-smoothie
 water kefir
 white tea
 @ FOOD noun mass group=beverage

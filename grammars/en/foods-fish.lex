@@ -5,7 +5,8 @@
 ahi : key=yellowfin-tuna
 ahi tuna : key=yellowfin-tuna
 aji fish : key=horse-mackerel
-albacore tuna = albacore
+albacore : key=albacore-tuna
+albacore tuna : key=albacore-tuna
 amberjack
 arctic char : proper=1
 atlantic salmon : proper=1
@@ -16,8 +17,9 @@ barramundi fillet = barramundi fillets : kind=barramundi
 basa : key=basa
 bass : ambiguous
 bass fillets : key=sea-bass
+black bass : key=black-sea-bass
 black cod : key=black-cod
-black sea bass = black bass
+black sea bass : key=black-sea-bass
 blowfish : key=blowfish
 blue eye cod : key=blue-eye-trevalla
 blue-eye trevalla : key=blue-eye-trevalla
@@ -44,7 +46,8 @@ cod fillet = cod fillets, fillet of cod : kind=cod key=cod-fillet
 cod loin : kind=cod key=cod-fillet
 cod loins : kind=cod key=cod-fillet
 cod steaks : kind=cod key=cod-fillet
-coho salmon = coho
+coho : key=coho-salmon
+coho salmon : key=coho-salmon
 coley : key=pollock ambiguous
 conger eel
 crappie
@@ -82,7 +85,7 @@ gemfish
 giant trevally : key=trevally
 gilt-head bream : key=sea-bream
 gilthead bream : key=sea-bream
-grey mullet = mullet, gray mullet
+grey mullet = gray mullet : key=grey-mullet
 grey sole
 grilled eel : key=unagi
 grouper
@@ -124,6 +127,7 @@ monkfish
 monkfish fillet = monkfish fillets : kind=monkfish
 monkfish tail
 mooneye
+mullet : key=grey-mullet
 murray cod : proper=1
 ocean perch : key=ocean-perch
 ocean trout : key=sea-trout
@@ -188,13 +192,15 @@ shark : ambiguous key=shark
 side of salmon : kind=salmon key=salmon-fillet
 skate : ambiguous
 skate wing = skate wings : key=skate-wing
-skipjack tuna = skipjack : key=skipjack-tuna
+skipjack : key=skipjack-tuna
+skipjack tuna : key=skipjack-tuna
 smelt : ambiguous
 smoked eel
 snapper : key=snapper
 snapper fillet = snapper fillets : kind=snapper key=snapper-fillet
 snoek
-sockeye salmon = sockeye : key=sockeye-salmon
+sockeye : key=sockeye-salmon
+sockeye salmon : key=sockeye-salmon
 sole : ambiguous
 sole fillet = sole fillets, fillet of sole, fillets of sole : kind=sole key=sole-fillet
 spanish mackerel : proper=1
@@ -234,7 +240,8 @@ whiting : ambiguous
 whole fish
 wild salmon
 yellowfin tuna : key=yellowfin-tuna
-yellowtail snapper = yellowtail : key=yellowtail-snapper
+yellowtail : key=yellowtail-snapper
+yellowtail snapper : key=yellowtail-snapper
 zander : key=zander
 @ FOOD noun group=fish kind=fish
 anchovy : kind=anchovy
@@ -319,7 +326,7 @@ smoked mackerel fillet : kind=mackerel key=smoked-mackerel
 smoked mackerel fillets : kind=mackerel key=smoked-mackerel
 smoked salmon : kind=salmon key=smoked-salmon
 smoked trout : kind=trout key=smoked-trout
-smoked whitefish = whitefish : kind=whitefish
+smoked whitefish : kind=whitefish key=smoked-whitefish
 soused herring : key=rollmops
 stockfish : key=stockfish
 tinned anchovies : key=anchovy kind=anchovy
@@ -337,6 +344,7 @@ tuna mayo : kind=tuna group=prepared key=tuna-mayonnaise
 tuna mayonnaise : kind=tuna group=prepared key=tuna-mayonnaise
 undyed smoked haddock : kind=haddock key=smoked-haddock
 white anchovies : kind=anchovy key=white-anchovies
+whitefish : kind=whitefish key=smoked-whitefish
 
 # Roe
 @ FOOD noun mass group=fish kind=roe
@@ -384,7 +392,8 @@ raw prawn : kind=prawn key=raw-prawn
 small prawn : kind=prawn key=north-atlantic-prawn
 tiger prawn : kind=prawn key=tiger-prawn
 @ FOOD noun mass group=shellfish kind=shrimp
-baby shrimp = bay shrimp : key=baby-shrimp
+baby shrimp : key=baby-shrimp
+bay shrimp : key=baby-shrimp
 brown shrimp = brown shrimps : key=brown-shrimp
 canned shrimp : key=canned-shrimp
 colossal shrimp : key=jumbo-shrimp
@@ -497,14 +506,16 @@ dry-packed scallop : kind=scallop key=sea-scallop
 frozen mixed seafood : mass key=seafood-mix
 frozen seafood mix : mass key=seafood-mix
 geoduck
-green-lipped mussel = green mussel : kind=mussel key=green-lipped-mussel
+green mussel : kind=mussel key=green-lipped-mussel
+green-lipped mussel : kind=mussel key=green-lipped-mussel
 greenshell mussel : kind=mussel key=green-lipped-mussel
 hand-dived scallop : kind=scallop key=sea-scallop
 hard clam : kind=clam key=littleneck-clam
 jellyfish : mass
 king scallop : kind=scallop key=sea-scallop
 limpet
-littleneck clam = littleneck : kind=clam key=littleneck-clam
+littleneck : kind=clam key=littleneck-clam
+littleneck clam : kind=clam key=littleneck-clam
 manila clam : kind=clam key=littleneck-clam
 marinara mix : mass key=seafood-mix
 minced clam : kind=clam key=canned-clam
@@ -516,7 +527,6 @@ octopus tentacle : mass key=octopus
 oyster
 pacific oyster : kind=oyster proper=1 key=pacific-oyster
 palourde : kind=clam key=littleneck-clam
-paua : mass key=abalone
 periwinkle : key=winkle
 pipi = pipis : key=pipi
 pippies : key=pipi
@@ -555,3 +565,48 @@ uni : mass key=sea-urchin ambiguous
 vongole : kind=clam key=littleneck-clam
 whelk
 winkle : key=winkle
+
+# More fish and shellfish
+@ FOOD noun mass group=fish kind=fish
+bluefin : key=bluefin-tuna
+brook trout
+cisco
+cod cheeks : key=fish-cheeks
+codfish : key=cod
+coley fillets : kind=pollock key=pollock-fillet
+cusk
+fish cheeks : key=fish-cheeks
+fish collar : key=fish-cheeks
+fish maw
+fishballs
+halibut cheeks : key=fish-cheeks
+hamachi kama : key=fish-cheeks
+kippered salmon : kind=salmon
+lake herring
+milt : kind=roe
+pickerel
+pilchards = pilchard : key=pilchards
+pilchards in tomato sauce : key=pilchards
+pollock fillet = pollock fillets : kind=pollock key=pollock-fillet
+sablefish fillet
+salmon collar : key=fish-cheeks
+scrod
+tinned pilchards : key=pilchards
+tunny : key=tuna
+white fish loin : key=white-fish-steaks
+white fish loins : key=white-fish-steaks
+white fish steaks : key=white-fish-steaks
+@ FOOD noun group=shellfish
+clam nectar : mass liquid key=oyster-liquor
+crab paste : mass
+langouste
+mussel liquor : mass liquid key=oyster-liquor
+oyster juice : mass liquid key=oyster-liquor
+oyster liquor : mass liquid key=oyster-liquor
+river prawn : kind=prawn
+salted prawn : kind=prawn
+sea snail : key=sea-snail
+squid tentacle : kind=squid
+tomalley : mass
+top shell : key=sea-snail
+turtle meat : mass

@@ -26,16 +26,21 @@ egremont russet : key=russet-apple
 empire apple : proper=1
 fuji apple : proper=1
 gala apple : proper=1
-golden delicious apple = golden delicious : proper=2
-granny smith apple = granny smith : proper=2
+golden delicious : key=golden-delicious-apple
+golden delicious apple : proper=2 key=golden-delicious-apple
+granny smith : key=granny-smith-apple
+granny smith apple : proper=2 key=granny-smith-apple
 green apple
-honeycrisp apple = honeycrisp : proper=1
-jonagold apple = jonagold : proper=1
+honeycrisp : key=honeycrisp-apple
+honeycrisp apple : proper=1 key=honeycrisp-apple
+jonagold : key=jonagold-apple
+jonagold apple : proper=1 key=jonagold-apple
 jonathan apple : proper=1
 mcintosh apple : proper=1
 northern spy apple : proper=2
 red apple
-red delicious apple = red delicious : proper=2
+red delicious : key=red-delicious-apple
+red delicious apple : proper=2 key=red-delicious-apple
 rome apple : proper=1
 russet apple : key=russet-apple
 stewed apple : mass
@@ -50,7 +55,7 @@ asian pear : kind=pear proper=1 key=asian-pear
 bartlett pear : kind=pear proper=1 key=bartlett-pear
 bing cherry : kind=cherry proper=1
 black cherry : kind=cherry key=black-cherry
-black mission fig = mission fig : kind=fig
+black mission fig : kind=fig key=black-mission-fig
 black olive : kind=olive
 black plum : kind=plum
 bosc pear : kind=pear proper=1
@@ -60,7 +65,8 @@ canned apricot : kind=apricot key=tinned-apricot
 canned cherry : kind=cherry key=tinned-cherry
 canned peach : kind=peach key=tinned-peach
 canned pear : kind=pear key=tinned-pear
-castelvetrano olive = castelvetrano : kind=olive proper=1 key=castelvetrano-olive
+castelvetrano : kind=olive key=castelvetrano-olive
+castelvetrano olive : kind=olive proper=1 key=castelvetrano-olive
 cerignola olive : kind=olive proper=1
 cherries in brandy : kind=cherry key=brandied-cherry
 cherries in syrup : kind=cherry key=tinned-cherry
@@ -82,29 +88,35 @@ fresh fig : kind=fig
 frozen cherry : kind=cherry
 fuyu persimmon : kind=persimmon proper=1
 gaeta olive : kind=olive proper=1
-glacé cherry = glace cherry : kind=cherry key=glacé-cherry
-gordal olive = gordal : kind=olive
+glacé cherry : kind=cherry key=glacé-cherry
+gordal : kind=olive key=gordal-olive
+gordal olive : kind=olive key=gordal-olive
 green olive : kind=olive
 greengage
 hachiya persimmon : kind=persimmon proper=1
 italian plum : kind=plum proper=1 key=italian-plum
 jarred cherry : kind=cherry key=tinned-cherry
-kalamata olive = kalamata, calamata olive : kind=olive proper=1
+kalamata : kind=olive key=kalamata-olive
+kalamata olive = calamata olive : kind=olive proper=1 key=kalamata-olive
 korean pear : kind=pear key=asian-pear proper=1
 ligurian olive : kind=olive proper=1 key=ligurian-olive
 loquat
-manzanilla olive = manzanilla : kind=olive
+manzanilla : kind=olive key=manzanilla-olive
+manzanilla olive : kind=olive key=manzanilla-olive
 maraschino cherry : kind=cherry key=maraschino-cherry
 medlar
 mirabelle : key=mirabelle
 mirabelle plum : key=mirabelle
+mission fig : kind=fig key=black-mission-fig
 mixed olive : kind=olive key=pitted-olive
 montmorency cherry : kind=cherry key=sour-cherry
-morello cherry = morello : kind=cherry
+morello : kind=cherry key=morello-cherry
+morello cherry : kind=cherry key=morello-cherry
 nashi : kind=pear key=asian-pear
 nashi pear : kind=pear key=asian-pear
 nectarine
-niçoise olive = nicoise : kind=olive proper=1
+nicoise : kind=olive key=niçoise-olive
+niçoise olive : kind=olive proper=1 key=niçoise-olive
 nocellara olive : kind=olive key=castelvetrano-olive
 oil-cured olive : kind=olive key=dry-cured-olive
 olive
@@ -165,7 +177,7 @@ alphonso mango pulp : mass kind=mango key=mango-pulp
 apple pie filling : mass
 ataulfo mango : kind=mango proper=1 key=ataulfo-mango
 avocado = avo, avos : key=avocado
-açaí = acai : mass key=açaí
+açaí : mass key=açaí
 açaí pulp : mass key=açaí
 banana
 banana chip : group=dried-fruit
@@ -184,11 +196,13 @@ cantaloupe melon : kind=melon key=cantaloupe
 cape gooseberry : proper=1 key=cape-gooseberry
 carambola : key=star-fruit
 champagne mango : kind=mango key=ataulfo-mango
-charentais melon = charentais : kind=melon
+charentais : kind=melon key=charentais-melon
+charentais melon : kind=melon key=charentais-melon
 cherimoya
 cherry pie filling : mass
 chinese date : group=dried-fruit key=jujube proper=1
 chinese red date : group=dried-fruit key=jujube proper=1
+compote : mass key=fruit-compote dish
 concord grape : kind=grape proper=1
 crushed pineapple : mass kind=pineapple key=tinned-pineapple
 custard apple : key=custard-apple
@@ -204,10 +218,10 @@ frozen fruit
 frozen mango : mass kind=mango
 fruit
 fruit cocktail : mass key=fruit-salad
-fruit compote = compote : mass key=fruit-compote
-fruit pie filling = pie filling : mass
+fruit compote : mass key=fruit-compote
+fruit pie filling : mass key=fruit-pie-filling
 fruit pulp : mass
-fruit purée = fruit puree
+fruit purée
 fruit salad : mass key=fruit-salad
 galia melon : kind=melon
 goiabada : mass group=confection key=guava-paste
@@ -227,7 +241,8 @@ guava
 guava paste : mass group=confection key=guava-paste
 hass avocado : kind=avocado proper=1
 honey mango : kind=mango key=ataulfo-mango
-honeydew melon = honeydew : kind=melon
+honeydew : kind=melon key=honeydew-melon
+honeydew melon : kind=melon key=honeydew-melon
 horned melon : key=horned-melon
 jackfruit : mass key=jackfruit
 jujube : group=dried-fruit key=jujube
@@ -242,7 +257,6 @@ longan
 lychee = lichee : key=lychee
 mango = mangos
 mango pulp : mass kind=mango key=mango-pulp
-mango puree : mass kind=mango key=mango-pulp
 mango purée : mass kind=mango key=mango-pulp
 mangosteen
 matoke : kind=banana key=green-banana
@@ -260,6 +274,7 @@ paw paw : key=papaya
 pawpaw : key=papaya
 peach pie filling : mass
 physalis : key=cape-gooseberry
+pie filling : mass key=fruit-pie-filling
 piel de sapo melon : kind=melon
 pineapple
 pineapple chunk : mass kind=pineapple key=tinned-pineapple
@@ -316,7 +331,7 @@ blood orange juice : mass liquid
 bottled lemon juice : mass liquid key=lemon-juice
 calamansi = calamondin
 calamansi juice : mass liquid
-candied citron = citron : mass
+candied citron : mass key=candied-citron
 candied lemon peel : mass
 candied mixed peel : mass key=candied-peel
 candied orange
@@ -325,7 +340,9 @@ candied peel : mass key=candied-peel
 canned mandarin orange : key=mandarin
 cara cara orange : kind=orange
 chenpi : mass group=spice key=dried-orange-peel
-citrus fruit = citrus
+citron : mass key=candied-citron
+citrus : key=citrus-fruit
+citrus fruit : key=citrus-fruit
 citrus juice : mass liquid
 citrus zest : mass
 clementine
@@ -423,7 +440,7 @@ yuzu zest : mass key=yuzu-zest
 @ FOOD noun group=berry
 barberry : group=dried-fruit
 berry
-berry purée = berry puree : mass
+berry purée : mass
 bilberry
 blackberry : key=blackberry
 blackcurrant = black currant
@@ -457,14 +474,15 @@ marionberry
 mixed berry
 mulberry
 raspberry
-raspberry purée = raspberry puree : mass
+raspberry purée : mass
 redcurrant = red currant
 rowan berry
-saskatoon berry = saskatoon : proper=1 key=saskatoon-berry
+saskatoon : key=saskatoon-berry
+saskatoon berry : proper=1 key=saskatoon-berry
 sea buckthorn : mass
 serviceberry : key=saskatoon-berry
-strawberry
-strawberry purée = strawberry puree : mass
+strawberry = strawbs
+strawberry purée : mass
 summer fruit : key=summer-fruit
 tayberry
 white currant = whitecurrant
@@ -479,7 +497,8 @@ crystallised pineapple : mass
 currant
 date : ambiguous
 date paste : mass group=paste
-deglet noor date = deglet noor : kind=date proper=2 key=deglet-noor-date
+deglet noor : kind=date key=deglet-noor-date
+deglet noor date : kind=date proper=2 key=deglet-noor-date
 deglet nour : kind=date key=deglet-noor-date
 dried apricot
 dried banana
@@ -509,9 +528,10 @@ hunza apricot : proper=1
 imli : mass group=paste key=tamarind
 jumbo raisin : kind=raisin
 kokum : mass group=spice
-medjool date = medjool : kind=date proper=1
+medjool : kind=date key=medjool-date
+medjool date : kind=date proper=1 key=medjool-date
 mixed candied fruit : key=candied-fruit
-mixed vine fruit = vine fruit : key=mixed-vine-fruit
+mixed vine fruit : key=mixed-vine-fruit
 pitted prune : key=prune
 prune : key=prune
 raisin
@@ -521,6 +541,136 @@ sweetened dried cranberry : key=dried-cranberry
 tamarind : mass group=paste key=tamarind
 tamarind block : mass group=paste key=tamarind
 tamarind pulp : mass group=paste key=tamarind
+vine fruit : key=mixed-vine-fruit
 wet tamarind : mass group=paste key=tamarind
 zante currant : key=currant proper=1
 zereshk : key=dried-barberry
+
+# More fruit
+@ FOOD noun group=fruit
+ambarella : key=hog-plum
+apple chunk : kind=apple key=apple-slice
+apple slice : kind=apple key=apple-slice
+apple wedge : kind=apple key=apple-slice
+aprium : key=plumcot
+asian melon : kind=melon proper=1 key=asian-melon
+avocado half : kind=avocado plural=halves
+babaco
+baby banana : kind=banana key=finger-banana
+bael
+baldwin apple : kind=apple key=jonamac-apple
+beach plum
+bell apple : key=rose-apple
+ber
+black sapote : key=sapote
+burro banana : kind=banana key=finger-banana
+canistel
+canned apple : kind=apple key=apple-slice
+canned apple slice : kind=apple key=apple-slice
+canned crushed pineapple : kind=pineapple key=pineapple-slice
+canned fruit cocktail : mass key=fruit-in-juice
+canned mixed fruit : mass key=fruit-in-juice
+canned peach slice : kind=peach key=peach-slice
+canned pineapple chunk : kind=pineapple key=pineapple-slice
+canned pineapple slice : kind=pineapple key=pineapple-slice
+casaba : kind=melon key=casaba-melon
+casaba melon : kind=melon key=casaba-melon
+champagne grape : kind=grape key=currant-grape
+chikoo : key=chikoo
+cox's orange pippin apple : kind=apple key=pippin-apple
+crenshaw melon : kind=melon proper=1
+crispin apple : kind=apple key=jonamac-apple
+currant grape : kind=grape key=currant-grape
+dried apple slice : kind=apple key=apple-slice
+elstar apple : kind=apple key=jonamac-apple
+finger banana : kind=banana key=finger-banana
+forelle pear : kind=pear key=seckel-pear
+fresh pineapple chunk : kind=pineapple key=pineapple-slice
+frozen apple slice : kind=apple key=apple-slice
+frozen mango chunk : kind=mango key=mango-chunk
+frozen peach : kind=peach key=peach-slice
+frozen pineapple chunk : kind=pineapple key=pineapple-slice
+fruit in juice : mass key=fruit-in-juice
+fruit in syrup : mass key=fruit-in-juice
+genip : key=genip
+golden apple : key=hog-plum
+hog plum : key=hog-plum
+ida red apple : kind=apple key=jonamac-apple
+jaboticaba
+jamun
+jonamac apple : kind=apple proper=1 key=jonamac-apple
+june plum : key=hog-plum
+korean melon : kind=melon key=asian-melon proper=1
+lady finger banana : kind=banana key=finger-banana
+macoun apple : kind=apple key=jonamac-apple
+mamey : key=sapote
+mamey sapote : key=sapote
+mango cheek : kind=mango key=mango-chunk
+mango chunk : kind=mango key=mango-chunk
+mango cube : kind=mango key=mango-chunk
+mango slice : kind=mango key=mango-chunk
+mombin : key=hog-plum
+muscadine : kind=grape key=muscadine
+muscadine grape : kind=grape key=muscadine
+muskmelon = musk melon : kind=melon key=muskmelon
+mutsu apple : kind=apple key=jonamac-apple
+nance
+netted melon : kind=melon key=muskmelon
+noni
+oriental melon : kind=melon key=asian-melon
+paula red apple : kind=apple key=jonamac-apple
+peach half in syrup : kind=peach key=peach-slice
+peach slice : kind=peach key=peach-slice
+pear slice : kind=pear key=pear-slice
+pear wedge : kind=pear key=pear-slice
+persian melon : kind=melon proper=1
+phalsa : group=berry
+pineapple piece : kind=pineapple key=pineapple-slice
+pineapple slice : kind=pineapple key=pineapple-slice
+pineapple spear : kind=pineapple key=pineapple-slice
+pippin apple : kind=apple key=pippin-apple
+plumcot : key=plumcot
+quandong
+quenepa : key=genip
+red pear : kind=pear key=seckel-pear
+rose apple : key=rose-apple
+salak : key=salak
+santol
+sapota : key=chikoo
+sapote : key=sapote
+scuppernong : kind=grape key=muscadine
+seckel pear : kind=pear proper=1 key=seckel-pear
+sitaphal : key=custard-apple
+sliced peach : kind=peach key=peach-slice
+snake fruit : key=salak
+sorb apple
+sour cherry in syrup : kind=cherry
+spanish lime : key=genip proper=1
+spartan apple : kind=apple key=jonamac-apple
+stayman apple : kind=apple key=jonamac-apple
+strawberry half : group=berry kind=strawberry key=strawberry-half plural=halves
+strawberry slice : group=berry kind=strawberry key=strawberry-half
+sugar baby watermelon : kind=watermelon
+thompson grape : kind=grape proper=1
+tinned fruit salad : mass key=fruit-in-juice
+tropical fruit cocktail : mass key=fruit-in-juice
+wax apple : key=rose-apple
+white sapote : key=sapote
+windfall apple : kind=apple key=jonamac-apple
+winesap apple : kind=apple proper=1
+worcester apple : kind=apple key=jonamac-apple
+@ FOOD noun group=berry
+aronia berry : key=aronia-berry
+boxberry : key=boxberry
+checkerberry : key=boxberry
+chokeberry : key=aronia-berry
+crowberry
+dewberry
+hackberry
+jostaberry
+juneberry
+maqui berry
+salmonberry
+teaberry : key=boxberry
+whortleberry : key=bilberry
+wild berry

@@ -45,8 +45,9 @@ dosa batter : group=prepared
 dosa mix : group=prepared
 double zero flour = type 00 flour, double o flour, zero zero flour : key=double-zero-flour
 durum atta : kind=flour
+durum flour : key=durum-wheat-flour
 durum semolina : kind=semolina
-durum wheat flour = durum flour
+durum wheat flour : key=durum-wheat-flour
 dusting flour : key=flour
 einkorn flour
 elubo
@@ -61,6 +62,7 @@ fresh masa : key=masa
 fufu flour
 garbanzo bean flour : key=chickpea-flour
 garbanzo flour : key=chickpea-flour
+gluten : key=vital-wheat-gluten
 gluten flour
 gluten-free all-purpose flour
 gluten-free baking flour
@@ -143,7 +145,8 @@ shiratamako
 soft flour
 sooji : key=semolina kind=semolina
 sorghum flour : key=sorghum-flour
-soy flour = soya flour
+soy flour
+soya flour
 spelt flour
 sponge flour : key=cake-flour
 sticky rice flour
@@ -170,7 +173,8 @@ unbleached flour : key=plain-flour
 unbleached white flour : key=plain-flour
 urad dal flour
 urad flour
-vital wheat gluten = wheat gluten, gluten
+vital wheat gluten : key=vital-wheat-gluten
+wheat gluten : key=vital-wheat-gluten
 white bread flour : key=bread-flour
 white flour : key=plain-flour
 white rice flour
@@ -198,7 +202,7 @@ cassava starch
 cornflour = corn flour : key=cornflour
 cornflour slurry : key=cornflour
 cornstarch = corn starch : key=cornflour
-cornstarch slurry = slurry : key=cornflour
+cornstarch slurry : key=cornflour
 dehydrated potato flakes
 fufu
 garri = gari
@@ -227,6 +231,7 @@ sabudana : key=sago
 sago : key=sago
 sago pearl
 sago pearls
+slurry : key=cornflour ambiguous
 sweet potato starch
 tapioca
 tapioca flour : key=tapioca-starch
@@ -243,6 +248,7 @@ barnyard millet
 beaten rice : group=rice key=poha
 black quinoa
 blue cornmeal
+bran : key=wheat-bran
 broken wheat
 buckwheat : key=buckwheat
 buckwheat groat
@@ -331,7 +337,8 @@ popcorn kernels = popcorn kernel
 popped amaranth
 popped corn
 popping corn
-porridge oats = oat porridge, porridge : kind=oats
+porridge : kind=oats key=porridge-oats dish
+porridge oats = oat porridge : kind=oats key=porridge-oats
 pot barley : kind=barley
 prepared polenta
 ptitim : kind=couscous key=giant-couscous
@@ -371,7 +378,7 @@ teff
 tri-color quinoa
 tricolour quinoa
 wheat berries = wheatberries, wheat berry
-wheat bran = bran
+wheat bran : key=wheat-bran
 wheat flakes
 wheat germ : key=wheatgerm
 wheat grain
@@ -385,8 +392,10 @@ yellow cornmeal
 @ FOOD noun mass group=grain kind=cereal
 bran cereal
 bran flakes = bran flake
-breakfast cereal = cereal
+breakfast cereal : key=breakfast-cereal
+cereal : key=breakfast-cereal
 cereal hoops
+cereal squares : key=rice-squares-cereal
 chocolate cereal
 chocolate puff cereal
 cinnamon cereal
@@ -397,7 +406,7 @@ corn square cereal
 cornflake crumbs
 cornflakes = corn flakes, cornflake, corn flake
 cornflakes cereal
-crisped rice cereal = rice cereal : key=crisped-rice-cereal
+crisped rice cereal : key=crisped-rice-cereal
 crispy rice
 crispy rice cereal : key=crisped-rice-cereal
 granola
@@ -407,8 +416,9 @@ o-shaped oat cereal
 oat cereal
 puffed rice cereal : key=crisped-rice-cereal
 rice bubbles
+rice cereal : key=crisped-rice-cereal
 rice pops
-rice squares cereal = rice square cereal, square rice cereal, cereal squares
+rice squares cereal = rice square cereal, square rice cereal : key=rice-squares-cereal
 shredded wheat
 toasted granola
 toasted oat cereal
@@ -422,8 +432,10 @@ wheat square cereal
 # Rice
 @ FOOD noun mass group=rice kind=rice
 aged basmati rice
-arborio rice = arborio
-basmati rice = basmati
+arborio : key=arborio-rice
+arborio rice : key=arborio-rice
+basmati : key=basmati-rice
+basmati rice : key=basmati-rice
 bhutanese red rice
 black glutinous rice
 black rice
@@ -439,8 +451,10 @@ brown rice
 calasparra rice
 calrose rice
 camargue red rice
-carnaroli rice = carnaroli
-carolina gold rice = carolina rice : proper=2
+carnaroli : key=carnaroli-rice
+carnaroli rice : key=carnaroli-rice
+carolina gold rice : proper=2 key=carolina-gold-rice
+carolina rice : key=carolina-gold-rice
 cauliflower fried rice mix
 chicken-flavored rice mix
 chinese rice cake : proper=1 key=chinese-rice-cake
@@ -511,6 +525,7 @@ red rice
 rice
 rice cake : group=cracker noun
 rice grits
+rice mix : key=wild-rice-mix
 rice ovalettes
 rice pilaf mix
 risotto rice
@@ -541,5 +556,27 @@ white rice
 wholegrain rice
 wild rice
 wild rice blend
-wild rice mix = rice mix
-yellow rice mix = yellow rice
+wild rice mix : key=wild-rice-mix
+yellow rice : key=yellow-rice-mix
+yellow rice mix : key=yellow-rice-mix
+
+# More grain
+@ FOOD noun mass group=grain
+attiéké
+barley groats
+chopped rye
+cracked rye
+diastatic malt powder
+groats
+maize rice
+malt
+malted barley
+malted wheat flakes
+mealie rice
+nshima flour : group=flour
+oat : ambiguous
+rye meal
+samp
+ugali flour : group=flour
+wheat
+wheat groats

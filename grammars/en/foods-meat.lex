@@ -9,14 +9,15 @@ black chicken : mass key=silkie-chicken
 boiling fowl : key=boiling-fowl
 boiling hen : key=boiling-fowl
 breaded chicken : mass group=prepared key=breaded-chicken
-broiler chicken : key=roasting-chicken
+breast fillet : key=chicken-breast-fillet
+broiler chicken : key=roaster-chicken
 canned chicken : mass key=canned-chicken
 capon : kind=capon
-chicken : mass
+chicken = chook : mass
 chicken back
 chicken bone
 chicken breast = breast of chicken, breasts of chicken : key=chicken-breast
-chicken breast fillet = breast fillet
+chicken breast fillet : key=chicken-breast-fillet
 chicken breast half : key=chicken-breast plural=halves
 chicken carcass : key=chicken-carcass
 chicken chunk : mass key=diced-chicken
@@ -48,13 +49,13 @@ chicken portion : key=chicken-piece
 chicken quarter : key=chicken-quarter
 chicken skin : mass
 chicken strip : key=chicken-tender
-chicken supreme = supreme of chicken, suprême of chicken
+chicken supreme = supreme of chicken
 chicken tender = chicken tenders : key=chicken-tender
 chicken tenderloin : key=chicken-tender
 chicken thigh = thigh of chicken
 chicken thigh fillet
 chicken wing : key=chicken-wing
-chicken wingette = wingette : key=chicken-wingette
+chicken wingette : key=chicken-wingette
 cooked chicken : mass key=cooked-chicken
 cooked shredded chicken : mass key=cooked-chicken
 corn-fed chicken : mass
@@ -63,7 +64,7 @@ cornish hen : kind=hen proper=1 key=cornish-hen
 crumbed chicken : mass group=prepared key=breaded-chicken
 diced chicken : mass key=diced-chicken
 fried chicken : mass group=prepared
-fryer chicken : key=roasting-chicken
+fryer chicken : key=roaster-chicken
 game hen : kind=hen key=cornish-hen
 leftover chicken : mass key=cooked-chicken
 mini chicken fillet : key=chicken-tender
@@ -71,9 +72,7 @@ party wing : key=chicken-wing
 poached chicken : mass key=cooked-chicken
 poussin : kind=poussin key=poussin
 roast chicken : mass key=rotisserie-chicken
-roaster chicken : key=roasting-chicken
-roasting chicken : key=roasting-chicken
-roasting hen : key=roasting-chicken
+roaster chicken : key=roaster-chicken
 rotisserie chicken : mass key=rotisserie-chicken
 shop-bought roast chicken : mass key=rotisserie-chicken
 shredded chicken : mass key=cooked-chicken
@@ -82,13 +81,13 @@ silkie chicken : mass key=silkie-chicken
 smoked chicken : mass group=cured-meat
 spatchcock chicken = spatchcocked chicken : mass
 spring chicken
-stewing chicken : key=boiling-fowl
 stewing chicken pieces : mass key=diced-chicken
 stewing hen : key=boiling-fowl
 tinned chicken : mass key=canned-chicken
 whole chicken = whole chickens : mass
-whole fryer : key=roasting-chicken
+whole fryer : key=roaster-chicken
 wing flat : key=chicken-wingette
+wingette : key=chicken-wingette
 @ FOOD noun group=poultry kind=turkey
 cooked turkey : mass key=cooked-turkey
 diced turkey : mass
@@ -118,14 +117,18 @@ whole turkey = whole turkeys : mass
 barbecued duck : mass kind=duck key=roast-duck
 bird : ambiguous
 chinese roast duck : mass kind=duck key=roast-duck proper=1
-confit duck leg = duck confit, duck leg confit, confit of duck, confit duck : kind=duck
+confit duck : kind=duck key=confit-duck-leg
+confit duck leg = duck leg confit : kind=duck key=confit-duck-leg
+confit of duck : kind=duck key=confit-duck-leg
 duck : ambiguous kind=duck
 duck breast : kind=duck key=duck-breast
 duck breast fillet : kind=duck key=duck-breast
 duck carcass : kind=duck
+duck confit : kind=duck key=confit-duck-leg
 duck leg : kind=duck
 duckling : kind=duck
 emu : mass ambiguous group=game
+fowl : key=stewing-fowl ambiguous
 giblet : group=offal
 giblets : mass group=offal
 goose : kind=goose plural=geese
@@ -135,14 +138,15 @@ guinea fowl = guineafowl : mass key=guinea-fowl
 guinea hen : mass key=guinea-fowl
 hen : ambiguous
 magret : kind=duck key=duck-breast
+ostrich : group=game key=ostrich-steak
 ostrich fillet : group=game key=ostrich-steak
-ostrich steak = ostrich : group=game key=ostrich-steak
+ostrich steak : group=game key=ostrich-steak
 poultry : mass
 quail : mass ambiguous group=game
 roast duck : mass kind=duck key=roast-duck
 roasted duck : mass kind=duck key=roast-duck
 squab : group=game
-stewing fowl = fowl
+stewing fowl : key=stewing-fowl
 whole duck : kind=duck
 
 # Minced and ground meat
@@ -181,7 +185,6 @@ lean ground turkey : key=turkey-mince kind=turkey ground-poultry
 meatball mix : key=meatloaf-mix
 meatloaf mix : key=meatloaf-mix
 mince : ambiguous key=beef-mince
-mince meat : key=ground-meat
 minced beef : key=beef-mince kind=beef
 minced chicken : key=chicken-mince kind=chicken ground-poultry
 minced duck : kind=duck ground-poultry key=ground-duck
@@ -247,14 +250,15 @@ beef for stew : mass key=stewing-beef
 beef for stir-fry : mass key=shaved-beef
 beef joint = joint of beef : key=beef-joint
 beef marrow : mass group=offal key=bone-marrow
-beef marrow bone = marrow bone : key=beef-marrow-bone
+beef marrow bone : key=beef-marrow-bone
 beef navel : mass key=beef-ribs-short-plate
-beef neck bone = beef neck
+beef neck : key=beef-neck-bone
+beef neck bone : key=beef-neck-bone
+beef plate : mass key=beef-ribs-short-plate
 beef rib : kind=rib key=beef-rib
 beef rib roast : kind=roast key=prime-rib
-beef ribs short plate = beef plate : mass key=beef-ribs-short-plate
-beef roast : kind=roast key=beef-roast
-beef roasting joint : key=beef-joint
+beef ribs short plate : mass key=beef-ribs-short-plate
+beef roast : kind=roast
 beef round : mass kind=steak key=beef-round
 beef round steak : mass kind=steak key=beef-round
 beef shank = shank of beef
@@ -286,8 +290,10 @@ bottom round steak : kind=steak key=round-steak
 braising beef : mass key=braising-beef
 braising steak : mass key=braising-beef
 brisket : mass kind=brisket
+brisket flat : mass kind=brisket key=flat-cut-brisket
 brisket point : mass kind=brisket key=brisket-point
-bulgogi beef = bulgogi : mass
+bulgogi : mass key=bulgogi-beef
+bulgogi beef : mass key=bulgogi-beef
 carne asada : mass key=carne-asada
 carne asada meat : mass key=carne-asada
 casserole beef : mass key=stewing-beef
@@ -320,10 +326,12 @@ filet mignon = filet mignons : key=fillet-steak kind=steak
 fillet of beef : kind=tenderloin key=beef-tenderloin
 fillet steak : key=fillet-steak kind=steak
 flank steak : kind=steak key=flank-steak
-flanken rib = flanken : kind=rib key=flanken-rib
+flanken : kind=rib key=flanken-rib
+flanken rib : kind=rib key=flanken-rib
 flanken-cut short rib : kind=rib key=flanken-rib
-flat iron steak = flatiron steak, flat iron : kind=steak key=flat-iron-steak
-flat-cut brisket = brisket flat : mass kind=brisket
+flat iron : kind=steak key=flat-iron-steak
+flat iron steak = flatiron steak : kind=steak key=flat-iron-steak
+flat-cut brisket : mass kind=brisket key=flat-cut-brisket
 fore rib of beef : mass key=rib-of-beef
 forerib : mass key=rib-of-beef
 frying steak : kind=steak key=minute-steak
@@ -337,6 +345,7 @@ kansas city strip : kind=steak key=strip-steak
 leftover beef : mass key=cooked-beef
 leftover roast beef : mass key=roast-beef
 london broil : mass proper=1
+marrow bone : key=beef-marrow-bone
 marrowbone : key=beef-marrow-bone
 minute steak : kind=steak key=minute-steak
 new york strip : kind=steak key=strip-steak
@@ -350,7 +359,8 @@ oxtail = ox tail
 oyster blade steak : kind=steak key=blade-steak
 picanha : mass key=picanha
 point-cut brisket : mass kind=brisket key=brisket-point
-porterhouse steak = porterhouse : kind=steak
+porterhouse : kind=steak key=porterhouse-steak
+porterhouse steak : kind=steak key=porterhouse-steak
 pot roast : kind=roast
 prime rib : kind=roast key=prime-rib
 prime rib roast : kind=roast key=prime-rib
@@ -359,9 +369,9 @@ rib of beef = ribs of beef : mass key=rib-of-beef
 rib roast : kind=roast
 rib roast of beef : mass key=rib-of-beef
 rib steak : kind=steak key=rib-steak
-ribeye steak = ribeye, rib-eye steak : kind=steak key=ribeye-steak
+ribeye : kind=steak key=ribeye-steak
+ribeye steak = rib-eye steak : kind=steak key=ribeye-steak
 roast beef : mass key=roast-beef
-roasting beef : kind=roast key=beef-roast
 roasting joint of beef : key=beef-joint
 round beef : mass kind=roast key=round-roast
 round roast : mass kind=roast key=round-roast
@@ -381,11 +391,12 @@ short rib : kind=rib key=short-rib
 shredded beef : mass key=cooked-beef
 silverside : mass key=silverside
 silverside of beef : mass key=silverside
+sirloin : kind=steak key=sirloin-steak
 sirloin cap : mass key=picanha
 sirloin joint : kind=roast key=sirloin-roast
 sirloin of beef : kind=roast key=sirloin-roast
 sirloin roast = roast sirloin : kind=roast key=sirloin-roast
-sirloin steak = sirloin : kind=steak key=sirloin-steak
+sirloin steak : kind=steak key=sirloin-steak
 sirloin tip : key=sirloin-tip
 sirloin tip roast : key=sirloin-tip
 sirloin tip steak : key=sirloin-tip
@@ -403,11 +414,13 @@ strip steak : kind=steak key=strip-steak
 striploin : kind=steak key=strip-steak
 striploin steak : kind=steak key=strip-steak
 swiss steak : kind=steak proper=1
-t-bone steak = t-bone : kind=steak proper=1 key=t-bone-steak
+t-bone : kind=steak key=t-bone-steak
+t-bone steak : kind=steak proper=1 key=t-bone-steak
 tee bone steak : kind=steak key=t-bone-steak
 tenderloin steak : key=fillet-steak kind=steak
 thinly sliced beef : mass key=shaved-beef
-tomahawk steak = tomahawk : kind=steak
+tomahawk : kind=steak key=tomahawk-steak
+tomahawk steak : kind=steak key=tomahawk-steak
 top round : mass kind=roast key=round-roast
 top round roast : mass kind=roast key=round-roast
 top round steak : kind=steak key=round-steak
@@ -419,7 +432,8 @@ tournedos : key=fillet-steak kind=steak
 tri tip steak : key=tri-tip
 tri-tip = tritip : key=tri-tip
 tri-tip roast : key=tri-tip
-wagyu beef = wagyu : mass
+wagyu : mass key=wagyu-beef
+wagyu beef : mass key=wagyu-beef
 whole beef fillet : kind=tenderloin key=beef-tenderloin
 @ FOOD noun group=veal kind=veal
 diced veal : mass key=diced-veal
@@ -452,11 +466,14 @@ veal tenderloin : key=veal-fillet
 @ FOOD noun group=game kind=bison
 bison : mass ambiguous
 bison steak
-water buffalo meat = buffalo meat : mass
+buffalo meat : mass key=water-buffalo-meat
+water buffalo meat : mass key=water-buffalo-meat
 
 # Pork
 @ FOOD noun group=pork kind=pork
-baby back rib = back rib, baby back : kind=rib key=baby-back-rib
+baby back : kind=rib key=baby-back-rib
+baby back rib : kind=rib key=baby-back-rib
+back rib : kind=rib key=baby-back-rib
 barbecued pork : mass group=prepared key=char-siu
 bone-in pork chop : kind=chop key=pork-chop
 bone-in pork shoulder : key=pork-shoulder
@@ -518,7 +535,7 @@ pork loin = loin of pork : key=pork-loin
 pork loin chop : kind=chop key=pork-chop
 pork loin joint : key=pork-loin
 pork loin rib : kind=rib key=baby-back-rib
-pork loin roast = pork roast : kind=roast key=pork-loin-roast
+pork loin roast : kind=roast key=pork-loin-roast
 pork loin steak : kind=steak key=pork-steak
 pork meat : mass
 pork medallion : key=pork-escalope
@@ -529,6 +546,7 @@ pork picnic : key=picnic-shoulder
 pork rib : kind=rib key=pork-rib
 pork rib chop : kind=chop key=pork-chop
 pork rib roast : kind=roast key=pork-loin-roast
+pork roast : kind=roast key=pork-loin-roast
 pork schnitzel : key=pork-escalope
 pork scotch fillet : key=pork-collar
 pork shank : key=pork-shank
@@ -553,13 +571,11 @@ rib : ambiguous kind=rib
 ribeye pork chop : kind=chop key=pork-chop
 riblet : kind=rib
 roast pork : mass key=cooked-pork
-roasting pork : kind=roast key=pork-loin-roast
 schnitzel : group=prepared kind=schnitzel
 shredded pork : mass key=cooked-pork
 spare rib = sparerib : kind=rib key=spare-rib
 st louis rib : kind=rib key=spare-rib
 st louis-style rib : kind=rib key=spare-rib
-stewing pork : mass key=diced-pork
 stir-fry pork : mass key=pork-strips
 suckling pig
 thinly sliced pork : mass key=pork-strips
@@ -631,13 +647,13 @@ scrag end of lamb : key=lamb-neck
 shoulder of lamb = lamb shoulder, lamb shoulders, shoulders of lamb : mass key=shoulder-of-lamb
 shoulder of mutton : mass kind=mutton key=leg-of-mutton
 stewing goat : mass kind=goat key=goat-meat
-stewing lamb : mass key=diced-lamb
 
 # Game
 @ FOOD noun group=game
 alligator : mass key=alligator
 alligator meat : mass key=alligator
 alligator tail : mass key=alligator
+boar : mass key=wild-boar
 caribou : mass
 cricket flour : mass key=crickets
 cricket powder : mass key=crickets
@@ -688,7 +704,7 @@ venison medallion : kind=venison key=venison-steak
 venison shoulder : kind=venison key=venison-shoulder
 venison steak : kind=venison key=venison-steak
 venison stew meat : mass kind=venison key=diced-venison
-wild boar = boar : mass key=wild-boar
+wild boar : mass key=wild-boar
 wild boar shoulder : mass key=wild-boar
 wild duck : key=wild-duck
 wild rabbit : kind=rabbit
@@ -712,7 +728,8 @@ calf's foot : key=cow-foot plural=feet
 calf's head : key=pigs-head
 calf's kidney : key=veal-kidney
 calf's liver = calves' liver, calf liver : mass key=calfs-liver
-caul fat = caul : mass group=fat key=caul-fat
+caul : mass group=fat key=caul-fat
+caul fat : mass group=fat key=caul-fat
 chicken gizzard : key=gizzard
 chicken heart
 chicken liver
@@ -800,11 +817,10 @@ baked ham : mass kind=ham key=baked-ham
 baloney : mass key=polony
 bayonne ham : mass kind=ham proper=1
 beef bresaola : mass
-beef jerky = jerky : mass
+beef jerky : mass key=beef-jerky
 biltong : mass
 black forest ham : mass kind=ham proper=2
 boiled ham : mass kind=ham key=cooked-ham
-boiling bacon : mass kind=bacon key=slab-bacon
 bologna : mass key=mortadella ambiguous
 bone-in ham : mass kind=ham key=baked-ham
 braunschweiger : mass key=liverwurst
@@ -819,7 +835,6 @@ capicola : mass key=coppa
 capicollo : mass key=coppa
 capocollo : mass key=coppa
 charcuterie : mass key=charcuterie
-chicharron : mass key=pork-scratchings
 chicharrón : mass key=pork-scratchings
 chicken liver pâté : mass group=prepared key=pâté
 chinese bacon : mass proper=1 key=chinese-bacon
@@ -874,12 +889,14 @@ hickory-smoked bacon : mass kind=bacon key=smoked-bacon
 holiday ham : mass kind=ham key=baked-ham
 honey-baked ham : mass kind=ham key=baked-ham
 hungarian salami : mass kind=salami key=danish-salami proper=1
-ibérico ham = ibérico : mass kind=ham proper=1 key=ibérico-ham
+ibérico : mass kind=ham key=ibérico-ham proper=1
+ibérico ham : mass kind=ham proper=1 key=ibérico-ham
 irish bacon : mass kind=bacon key=back-bacon proper=1
 italian salami : mass kind=salami key=genoa-salami proper=1
 jamón : mass kind=ham
 jamón ibérico : mass kind=ham key=ibérico-ham
 jamón serrano : mass kind=ham key=serrano-ham
+jerky : mass key=beef-jerky
 jinhua ham : mass key=chinese-ham
 kassler : mass key=smoked-pork
 lap yuk : mass key=chinese-bacon
@@ -915,7 +932,7 @@ potted meat : mass
 precooked bacon : mass kind=bacon key=cooked-bacon
 prosciutto : key=prosciutto mass
 prosciutto cotto : mass kind=ham
-pâté = pate : mass group=prepared dish key=pâté
+pâté : mass group=prepared dish key=pâté
 real bacon bits : mass kind=bacon key=bacon-bits
 rillettes : mass group=prepared key=rillettes
 rindless bacon : mass kind=bacon key=back-bacon
@@ -942,7 +959,8 @@ smoked duck : mass key=smoked-duck
 smoked duck breast : mass key=smoked-duck
 smoked gammon : mass kind=gammon
 smoked ham : mass kind=ham key=cooked-ham
-smoked ham hock = smoked hock : kind=ham key=smoked-ham-hock
+smoked ham hock : kind=ham key=smoked-ham-hock
+smoked hock : kind=ham key=smoked-ham-hock
 smoked pork : mass key=smoked-pork
 smoked pork chop : mass key=smoked-pork
 smoked pork hock : kind=ham key=smoked-ham-hock
@@ -956,7 +974,8 @@ spiral-cut ham : mass kind=ham key=baked-ham
 streak o' lean = streak of lean : mass
 streaky bacon : mass kind=bacon key=streaky-bacon
 summer sausage : mass
-tasso ham = tasso : mass
+tasso : mass key=tasso-ham
+tasso ham : mass key=tasso-ham
 tempeh bacon : mass group=tofu kind=bacon key=vegan-bacon
 thick sliced bacon : mass kind=bacon key=thick-cut-bacon
 thick-cut bacon : mass kind=bacon key=thick-cut-bacon
@@ -977,7 +996,8 @@ yunnan ham : mass key=chinese-ham
 
 # Sausages
 @ FOOD noun group=sausage
-andouille sausage = andouille : mass kind=sausage
+andouille : mass kind=sausage key=andouille-sausage
+andouille sausage : mass kind=sausage key=andouille-sausage
 beef hot dog : kind=sausage key=hot-dog
 beef sausage : kind=sausage
 black pudding : mass key=black-pudding
@@ -1036,7 +1056,7 @@ lap chong : mass kind=sausage key=chinese-sausage
 lap xuong : mass kind=sausage key=chinese-sausage
 lil smokie : kind=sausage key=cocktail-sausage
 lincolnshire sausage : kind=sausage key=cumberland-sausage
-linguiça = linguica : mass
+linguiça : mass
 little smokies : kind=sausage key=cocktail-sausage
 longaniza = longanisa : mass
 loose sausage : mass kind=sausage key=sausage-meat
@@ -1093,3 +1113,58 @@ vienna sausage : kind=sausage key=frankfurter
 weisswurst : kind=sausage
 white pudding : mass key=white-pudding
 wiener = weiner, wienie : kind=sausage
+
+# More meat
+@ FOOD noun group=pork kind=pork
+haslet : mass group=cured-meat
+iberico pork : mass proper=1 key=iberico-pork
+pluma : mass key=iberico-pork
+pork chump : key=pork-sirloin
+pork flank
+pork sirloin : key=pork-sirloin
+pork sirloin roast : key=pork-sirloin
+porterhouse pork chop : kind=chop
+rib tip : kind=rib
+secreto : mass key=iberico-pork
+side meat : mass key=sowbelly
+side pork : mass key=sowbelly
+souse : mass group=offal
+sowbelly = sow belly : mass key=sowbelly
+@ FOOD noun group=beef kind=beef
+aitchbone : mass
+beef blade roast : kind=roast key=bolar-blade
+beef leg
+beef neck steak
+beef shoulder : kind=beef key=shoulder-clod
+blade roast : kind=roast key=bolar-blade
+bolar blade : kind=roast key=bolar-blade
+bolar roast : kind=roast key=bolar-blade
+bottom sirloin : kind=steak key=club-steak
+club steak : kind=steak key=club-steak
+corned brisket : mass group=cured-meat
+coulotte : kind=steak key=club-steak
+cross-cut blade : kind=roast key=bolar-blade
+delmonico steak : kind=steak key=club-steak
+eye round steak : kind=steak key=club-steak
+flap meat : kind=steak key=club-steak
+flap steak : kind=steak key=club-steak
+gravy steak : mass
+knuckle of beef : mass
+leg of beef : mass
+merlot steak : kind=beef key=shoulder-clod
+mock tender : kind=beef key=shoulder-clod
+pemmican : mass group=cured-meat
+petite tender : kind=beef key=shoulder-clod
+ranch steak : kind=beef key=shoulder-clod
+salisbury steak : kind=steak key=club-steak
+shoulder clod : kind=beef key=shoulder-clod
+shoulder roast : kind=beef key=shoulder-clod
+sirloin flap : kind=steak key=club-steak
+spider steak : kind=steak key=club-steak
+teres major : kind=beef key=shoulder-clod
+@ FOOD noun group=lamb kind=lamb
+lamb forequarter
+lamb saddle chop : kind=chop key=lamb-saddle-chop
+lamb shin
+lamb sirloin chop : kind=chop key=lamb-saddle-chop
+mutton chop : kind=chop

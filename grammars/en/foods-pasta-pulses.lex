@@ -10,8 +10,9 @@ angel hair pasta : key=angel-hair-pasta
 anolini : key=cappelletti
 beef ravioli : key=ravioli
 bigoli
+bow ties : key=bow-tie-pasta
 bow-tie noodles : key=bow-tie-pasta
-bow-tie pasta = bow ties : key=bow-tie-pasta
+bow-tie pasta : key=bow-tie-pasta
 boxed mac and cheese : group=prepared key=macaroni-and-cheese-mix
 boxed macaroni and cheese : group=prepared key=macaroni-and-cheese-mix
 bucatini : key=bucatini
@@ -35,7 +36,8 @@ chitarra : key=chitarra
 conchiglie
 conchiglioni : key=jumbo-shells
 cooked pasta : key=cooked-pasta
-ditalini = ditali : key=ditalini
+ditali : key=ditalini
+ditalini : key=ditalini
 dried pasta : key=dried-pasta
 dry pasta : key=dried-pasta
 egg pasta
@@ -92,7 +94,8 @@ macaroni and cheese = mac and cheese, macaroni cheese : group=prepared key=macar
 macaroni and cheese mix : group=prepared key=macaroni-and-cheese-mix
 macaroni pasta : key=macaroni
 maccheroni : key=macaroni
-mafaldine = mafalda : key=mafaldine
+mafalda : key=mafaldine
+mafaldine : key=mafaldine
 malloreddus : key=malloreddus
 manicotti : key=manicotti
 manicotti shell : key=manicotti
@@ -158,14 +161,16 @@ spätzle = spaetzle
 star pasta : key=stelline
 stelline : key=stelline
 strozzapreti
+tagliarini : key=tagliolini
 tagliatelle : key=tagliatelle
 tagliatelle pasta : key=tagliatelle
-tagliolini = tagliarini
+tagliolini : key=tagliolini
 tarhana : group=soup
 thin spaghetti : kind=spaghetti key=thin-spaghetti
 tinned spaghetti : group=prepared key=canned-spaghetti
 tiny pasta : key=soup-pasta
-tortellini = tortelloni : key=tortellini
+tortellini : key=tortellini
+tortelloni : key=tortellini
 tortiglioni
 trahana : group=pasta
 tri-color rotini : key=rotini
@@ -177,7 +182,8 @@ vermicelli
 wagon wheel pasta : key=rotelle
 wagon wheels : key=rotelle
 whole-grain pasta : key=wholewheat-pasta
-wholewheat pasta = whole wheat pasta, wholemeal pasta : key=wholewheat-pasta
+wholemeal pasta : key=wholewheat-pasta
+wholewheat pasta = whole wheat pasta : key=wholewheat-pasta
 wholewheat spaghetti = whole wheat spaghetti : kind=spaghetti
 ziti : key=ziti
 ziti pasta : key=ziti
@@ -228,7 +234,8 @@ gyoza skin : kind=wrapper key=gyoza-wrapper
 gyoza wrapper : kind=wrapper key=gyoza-wrapper
 hand-pulled noodle : key=wheat-noodle
 ho fun noodle : key=fresh-rice-noodle
-hokkien noodle = hokkien
+hokkien : key=hokkien-noodle
+hokkien noodle : key=hokkien-noodle
 hor fun : key=fresh-rice-noodle
 idiyappam : mass key=idiyappam
 instant noodle : key=instant-noodle
@@ -245,7 +252,8 @@ konjac noodle : key=shirataki-noodle
 konnyaku : mass key=konjac
 korean glass noodle : key=sweet-potato-noodle proper=1
 kway teow : key=fresh-rice-noodle
-lo mein noodle = lo mein : key=lo-mein-noodle
+lo mein : key=lo-mein-noodle
+lo mein noodle : key=lo-mein-noodle
 lumpia wrapper : kind=wrapper key=spring-roll-wrapper
 mandarin pancake : group=bread kind=pancake proper=1 key=mandarin-pancake
 mandu wrapper : kind=wrapper key=gyoza-wrapper
@@ -263,8 +271,10 @@ pad thai noodle : key=rice-noodle
 peking duck pancake : group=bread kind=pancake key=mandarin-pancake proper=1
 pho noodle : key=rice-noodle
 potsticker wrapper : kind=wrapper key=gyoza-wrapper
-ramen noodle = ramen, ramens : key=ramen-noodle
+ramen : key=ramen-noodle
+ramen noodle : key=ramen-noodle
 ramen packet : key=instant-noodle
+ramens : key=ramen-noodle
 ready-cooked noodle : key=chinese-noodle
 rice noodle : key=rice-noodle
 rice paper : kind=wrapper key=rice-paper-wrapper
@@ -285,12 +295,14 @@ samosa sheet : kind=wrapper key=samosa-pastry
 samosa wrapper : kind=wrapper key=samosa-pastry
 semiya = seviyan, semiyan : mass key=semiya
 shanghai noodle : key=wheat-noodle
-shirataki noodle = shirataki : key=shirataki-noodle
+shirataki : key=shirataki-noodle
+shirataki noodle : key=shirataki-noodle
 shredded filo : mass group=pastry key=kataifi
 singapore noodle : proper=1
 soba : key=soba-noodle
 soba noodle : key=soba-noodle
-somen noodle = somen
+somen : key=somen-noodle
+somen noodle : key=somen-noodle
 spring roll pastry : kind=wrapper key=spring-roll-wrapper
 spring roll sheet : kind=wrapper key=spring-roll-wrapper
 spring roll skin : kind=wrapper key=spring-roll-wrapper
@@ -309,7 +321,9 @@ thin noodle : key=chinese-noodle
 thin rice noodle : mass key=rice-vermicelli
 tofu noodle
 two-minute noodle : key=instant-noodle
-udon noodle = udon, udons : key=udon-noodle
+udon : key=udon-noodle
+udon noodle : key=udon-noodle
+udons : key=udon-noodle
 vermicelli nest : key=vermicelli-nest
 vermicelli noodle : mass key=rice-vermicelli
 vermicelli rice noodle : mass key=rice-vermicelli
@@ -322,12 +336,14 @@ wonton pastry : kind=wrapper key=wonton-wrapper
 wonton sheet : kind=wrapper key=wonton-wrapper
 wonton skin : kind=wrapper key=wonton-wrapper
 wonton wrapper : kind=wrapper key=wonton-wrapper
-yakisoba noodle = yakisoba
+yakisoba : key=yakisoba-noodle
+yakisoba noodle : key=yakisoba-noodle
 
 # Pulses
 @ FOOD noun group=legume kind=bean
 15-bean soup mix : key=mixed-bean
-adzuki bean = adzuki, aduki bean, azuki bean
+adzuki : key=adzuki-bean
+adzuki bean = aduki bean, azuki bean : key=adzuki-bean
 anasazi bean
 baby lima bean : key=lima-bean
 baked bean : key=baked-bean
@@ -347,7 +363,8 @@ black turtle bean : key=black-bean
 black-eyed bean = black eye bean : key=black-eyed-pea
 black-eyed pea : key=black-eyed-pea
 blackeye pea : key=black-eyed-pea
-borlotti bean = borlotti
+borlotti : key=borlotti-bean
+borlotti bean : key=borlotti-bean
 boston baked beans : key=baked-bean
 brown lentil : kind=lentil
 butter bean : key=lima-bean
@@ -386,7 +403,8 @@ dried yellow split pea : kind=pea key=yellow-split-pea
 edamame in pod = edamame in the pod
 fermented black bean : group=condiment key=fermented-black-bean
 field pea : kind=pea key=field-pea
-flageolet bean = flageolet
+flageolet : key=flageolet-bean
+flageolet bean : key=flageolet-bean
 four-bean mix : key=mixed-bean
 french green lentil : kind=lentil key=puy-lentil proper=1
 french lentil : kind=lentil key=puy-lentil proper=1
@@ -396,9 +414,11 @@ ful : key=dried-broad-bean ambiguous
 ful medames : key=dried-broad-bean
 gandule : kind=pea key=pigeon-pea
 gandules : kind=pea key=pigeon-pea
-garbanzo bean = garbanzo : key=chickpea kind=chickpea
+garbanzo : key=chickpea kind=chickpea
+garbanzo bean : key=chickpea kind=chickpea
 giant white bean : key=gigante-bean
-gigante bean = gigantes : key=gigante-bean
+gigante bean : key=gigante-bean
+gigantes : key=gigante-bean
 great northern bean
 green gram : key=mung-bean
 green lentil : kind=lentil
@@ -432,7 +452,8 @@ navy bean : key=navy-bean
 pea bean : key=navy-bean
 peruano bean : key=peruano-bean
 pigeon pea : kind=pea key=pigeon-pea
-pinto bean = pintos : key=pinto-bean
+pinto bean : key=pinto-bean
+pintos : key=pinto-bean
 pork and beans : key=baked-bean
 pottukadalai : key=roasted-chickpea
 pre-cooked lentil : kind=lentil key=tinned-lentil
@@ -458,7 +479,8 @@ small red bean : key=red-bean
 small white bean : key=white-bean
 soup mix beans : key=mixed-bean
 soup pea : kind=pea key=dried-pea
-soybean = soya bean : key=soybean
+soya bean : key=soybean
+soybean : key=soybean
 split fava bean : key=dried-broad-bean
 split pea : kind=pea
 split red lentil : kind=lentil key=red-lentil
@@ -543,7 +565,7 @@ cashew piece : kind=cashew key=cashew-nut
 cedar nut
 charoli : mass key=charoli
 chestnut : kind=chestnut key=chestnut
-chestnut purée = chestnut puree : mass group=paste key=chestnut-purée
+chestnut purée : mass group=paste key=chestnut-purée
 chironji : mass key=charoli
 chopped almond : kind=almond key=nibbed-almond
 chopped hazelnut : kind=hazelnut key=hazelnut
@@ -677,10 +699,11 @@ pistachio cream : key=pistachio-butter
 pistachio paste : key=pistachio-butter
 powdered peanut butter : key=powdered-peanut-butter
 pumpkin seed butter : group=seed key=sunflower-seed-butter
+seed butter : group=seed key=sunflower-seed-butter
 smooth almond butter : key=almond-butter
 smooth peanut butter : key=smooth-peanut-butter
 sunflower butter : group=seed key=sunflower-seed-butter
-sunflower seed butter = seed butter : group=seed key=sunflower-seed-butter
+sunflower seed butter : group=seed key=sunflower-seed-butter
 unsweetened peanut butter : key=smooth-peanut-butter
 walnut butter : key=walnut-butter
 
@@ -689,13 +712,15 @@ walnut butter : key=walnut-butter
 basil seed : key=basil-seed
 benne seed : key=sesame-seed
 black chia seed : key=chia-seed
+black sesame : key=black-sesame-seed
 black sesame paste : mass kind=tahini key=black-tahini
-black sesame seed = black sesame
+black sesame seed : key=black-sesame-seed
 black tahini : mass kind=tahini key=black-tahini
 charmagaz : key=melon-seed
 chia : key=chia-seed
 chia egg : key=flax-egg
-chia seed = chias : key=chia-seed
+chia seed : key=chia-seed
+chias : key=chia-seed
 chinese sesame paste : mass kind=paste key=sesame-paste proper=1
 dark tahini : mass kind=tahini key=tahini
 egusi : mass key=egusi
@@ -740,9 +765,10 @@ runny tahini : mass kind=tahini key=tahini
 sabja : key=basil-seed
 sabja seed : key=basil-seed
 seed : ambiguous
+sesame : key=sesame-seed
 sesame paste : mass kind=paste key=sesame-paste
 sesame salt : mass key=gomashio
-sesame seed = sesame : key=sesame-seed
+sesame seed : key=sesame-seed
 shelled hemp seed : key=hemp-seed
 subja : key=basil-seed
 sunflower kernel : key=sunflower-seed

@@ -198,6 +198,7 @@ cooking salt
 fine salt
 fine sea salt
 finishing salt : key=sea-salt-flakes
+flake salt : key=sea-salt-flakes
 flaked sea salt : key=sea-salt-flakes
 flaky salt = flakey salt : key=sea-salt-flakes
 flaky sea salt : key=sea-salt-flakes
@@ -215,9 +216,10 @@ pink himalayan salt : key=pink-salt
 pink salt : key=pink-salt
 rock salt
 salt
+salt flakes : key=sea-salt-flakes
 salt substitute : key=low-sodium-salt
 sea salt
-sea salt flakes = salt flakes, flake salt : key=sea-salt-flakes
+sea salt flakes : key=sea-salt-flakes
 sel gris : key=grey-salt
 smoked salt : key=smoked-salt
 smoked sea salt : key=smoked-salt
@@ -263,7 +265,8 @@ white pepper : key=white-pepper
 alligator pepper : mass group=spice key=grains-of-paradise
 black peppercorn
 brined green peppercorn : key=green-peppercorn
-cubeb pepper = cubeb : group=spice
+cubeb : group=spice key=cubeb-pepper
+cubeb pepper : group=spice key=cubeb-pepper
 garlic pepper : mass group=spice key=garlic-pepper
 garlic pepper seasoning : mass group=spice key=garlic-pepper
 grains of paradise : mass group=spice key=grains-of-paradise
@@ -277,7 +280,8 @@ mixed peppercorn
 pepper powder : mass key=black-pepper
 peppercorn
 pink peppercorn
-sansho pepper = sansho : mass group=spice
+sansho : mass group=spice key=sansho-pepper
+sansho pepper : mass group=spice key=sansho-pepper
 sichuan pepper : group=spice key=sichuan-peppercorn proper=1
 sichuan peppercorn : group=spice proper=1 key=sichuan-peppercorn
 szechuan pepper : group=spice key=sichuan-peppercorn proper=1
@@ -310,8 +314,10 @@ amba powder
 amchoor = amchur : key=amchoor
 amchoor powder : key=amchoor
 anardana : key=anardana
-ancho chile powder = ancho chili powder, ancho powder
-anise seed = anise seeds, anise : key=anise-seed
+ancho chile powder = ancho chili powder : key=ancho-chile-powder
+ancho powder : key=ancho-chile-powder
+anise : key=anise-seed
+anise seed = anise seeds : key=anise-seed
 aniseed : key=anise-seed
 aniseeds : key=anise-seed
 annatto : key=annatto
@@ -322,6 +328,7 @@ arabic mixed spice : key=baharat
 asafoetida = asafetida : key=asafoetida
 asafoetida powder : key=asafoetida
 badi elaichi : key=black-cardamom
+bagel seasoning : key=everything-bagel-seasoning
 baharat : key=baharat
 bamboo charcoal : key=activated-charcoal
 barbecue rub : key=barbecue-rub
@@ -356,17 +363,20 @@ cajun spice : key=cajun-seasoning proper=1
 cajun spice mix : key=cajun-seasoning proper=1
 cajun spices : key=cajun-seasoning proper=1
 calabash nutmeg : key=ground-ehuru
+caraway : key=caraway-seeds
 caraway powder : key=caraway-powder
-caraway seeds = caraway seed, caraway
+caraway seeds = caraway seed : key=caraway-seeds
 cardamom = cardamon : key=cardamom
 cardamom powder : key=cardamom
 cardamom seeds = cardamom seed
 carom : key=ajwain
 carom seed : key=ajwain
 carom seeds : key=ajwain
-cassia bark = cassia
+cassia : key=cassia-bark
+cassia bark : key=cassia-bark
+cayenne : key=cayenne-pepper
 cayenne chilli powder : key=cayenne-pepper
-cayenne pepper = cayenne : key=cayenne-pepper
+cayenne pepper : key=cayenne-pepper
 cayenne powder : key=cayenne-pepper
 celery seeds = celery seed
 ceylon cinnamon : kind=cinnamon proper=1
@@ -451,10 +461,12 @@ dry ranch mix : key=ranch-seasoning
 dry rub : key=barbecue-rub
 dukkah = dukka : group=seed
 duqqa
+ehuru : key=ground-ehuru
 elaichi : key=cardamom
 elaichi powder : key=cardamom
 english mustard powder : key=mustard-powder proper=1
-everything bagel seasoning = everything seasoning, bagel seasoning
+everything bagel seasoning : key=everything-bagel-seasoning
+everything seasoning : key=everything-bagel-seasoning
 fajita mix : key=fajita-seasoning
 fajita seasoning : key=fajita-seasoning
 fajita seasoning mix : key=fajita-seasoning
@@ -465,9 +477,10 @@ fennel seeds = fennel seed : key=fennel-seeds
 fenugreek : kind=fenugreek
 fenugreek powder : kind=fenugreek key=ground-fenugreek
 fenugreek seeds = fenugreek seed : kind=fenugreek key=fenugreek-seeds
-filé powder = file powder : key=filé-powder
+filé powder : key=filé-powder
 fish seasoning
-five-spice powder = five-spice : key=five-spice-powder
+five-spice : key=five-spice-powder
+five-spice powder : key=five-spice-powder
 freshly grated nutmeg : key=nutmeg
 furikake
 garam masala
@@ -499,7 +512,7 @@ ground cloves : key=cloves
 ground coriander : key=ground-coriander
 ground crayfish : group=shellfish key=ground-crayfish
 ground cumin : key=cumin
-ground ehuru = ehuru : key=ground-ehuru
+ground ehuru : key=ground-ehuru
 ground fennel : key=ground-fennel
 ground fennel seed : key=ground-fennel
 ground fennel seeds : key=ground-fennel
@@ -515,7 +528,6 @@ ground star anise : key=star-anise-powder
 ground sumac : key=sumac
 ground turmeric : key=turmeric
 ground vanilla : group=extract key=vanilla-powder
-gumbo file : key=filé-powder
 gumbo filé : key=filé-powder
 gunpowder chutney : key=idli-podi
 haldi : key=turmeric
@@ -596,7 +608,8 @@ mustard flour : key=mustard-powder
 mustard powder : key=mustard-powder
 mustard seeds = mustard seed : key=mustard-seeds
 mutton masala : key=meat-masala
-nigella seeds = nigella seed, nigella : key=nigella-seeds
+nigella : key=nigella-seeds
+nigella seeds = nigella seed : key=nigella-seeds
 nutmeg : key=nutmeg
 nutritional yeast = nooch : key=nutritional-yeast
 ogbono : key=ogbono
@@ -610,11 +623,11 @@ orris root
 panch phoron = panch phoran : key=panch-phoron
 paprika : key=paprika
 pav bhaji masala
+pepper flakes : key=chilli-flakes
 pickling spice = pickling spices
 pimento berries : kind=allspice key=allspice-berries
 pimento powder : key=allspice
 pimento seed : kind=allspice key=allspice-berries
-pimenton : kind=paprika key=smoked-paprika
 pimentón : kind=paprika key=smoked-paprika
 piri-piri seasoning = peri-peri seasoning
 pomegranate powder : key=anardana
@@ -625,8 +638,9 @@ poultry seasoning
 powdered ginger : kind=ginger key=ground-ginger
 pudding spice : key=mixed-spice
 pul biber : key=aleppo-pepper
-pumpkin pie spice = pumpkin spice : key=pumpkin-pie-spice
+pumpkin pie spice : key=pumpkin-pie-spice
 pumpkin pie spice mix : key=pumpkin-pie-spice
+pumpkin spice : key=pumpkin-pie-spice
 rai : key=mustard-seeds ambiguous
 ranch dressing mix : key=ranch-seasoning
 ranch mix : key=ranch-seasoning
@@ -637,7 +651,7 @@ rasam powder
 red chili flakes : key=chilli-flakes
 red chilli flakes : key=chilli-flakes
 red chilli powder = red chili powder : key=chilli-powder
-red pepper flakes = red pepper flake, pepper flakes : key=chilli-flakes
+red pepper flakes = red pepper flake : key=chilli-flakes
 rib rub : key=barbecue-rub
 rose powder
 saffron
@@ -650,7 +664,7 @@ sambar powder = sambhar powder : key=sambar-powder
 sassafras
 saunf : key=fennel-seeds
 savoury yeast flakes : key=nutritional-yeast
-sazón = sazon : key=sazón
+sazón : key=sazón
 sazón seasoning : key=sazón
 seafood seasoning : key=seafood-seasoning
 seasoning = seasonings : ambiguous key=seasoning
@@ -662,7 +676,7 @@ seven-spice powder : key=shichimi-togarashi
 shahi jeera : key=black-cumin
 shawarma seasoning : key=shawarma-spice
 shawarma spice : key=shawarma-spice
-shichimi togarashi = togarashi : key=shichimi-togarashi
+shichimi togarashi : key=shichimi-togarashi
 shrimp boil seasoning : key=seafood-seasoning
 shrimp powder : group=shellfish key=shrimp-powder
 smoke powder
@@ -692,6 +706,7 @@ tandoori masala : key=tandoori-masala
 tandoori powder : key=tandoori-masala
 tandoori spice mix : key=tandoori-masala
 tea masala : key=chai-masala
+togarashi : key=shichimi-togarashi
 tomato powder
 turmeric = tumeric : key=turmeric
 turmeric powder : key=turmeric
@@ -851,7 +866,8 @@ pectin : key=pectin
 powdered gelatin : key=gelatin
 powdered gelatine : key=gelatin
 powdered pectin : key=pectin
-psyllium husk = psyllium : key=psyllium-husk
+psyllium : key=psyllium-husk
+psyllium husk : key=psyllium-husk
 psyllium husk powder : key=psyllium-husk
 psyllium powder : key=psyllium-husk
 sauce thickener : key=sauce-thickener
@@ -901,13 +917,15 @@ food color : key=food-colouring
 food coloring : key=food-colouring
 food colouring : key=food-colouring
 food dye : key=food-colouring
+gel colouring : key=gel-food-colouring
 gel food color : key=food-colouring
-gel food colouring = gel food coloring, gel colouring : key=gel-food-colouring
+gel food colouring = gel food coloring : key=gel-food-colouring
 gold leaf : key=gold-leaf
 green food colouring = green food coloring
 hickory liquid smoke : key=liquid-smoke
+kewra : key=kewra-water
 kewra essence : key=kewra-water
-kewra water = kewra : key=kewra-water
+kewra water : key=kewra-water
 lemon essence : key=lemon-extract
 lemon extract : key=lemon-extract
 lemon oil : key=lemon-extract

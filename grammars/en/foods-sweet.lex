@@ -17,15 +17,18 @@ coconut sugar : key=coconut-sugar
 colored sugar
 coloured sugar
 confectioner's sugar : key=icing-sugar
+confectioners sugar : key=icing-sugar
 confectioners' sugar : key=icing-sugar
 crystal sugar
 dark brown sugar
-dark muscovado sugar = dark muscovado
+dark muscovado : key=dark-muscovado-sugar
+dark muscovado sugar : key=dark-muscovado-sugar
 dark soft brown sugar = soft dark brown sugar : key=dark-brown-sugar
 date sugar
 decorating sugar
 decorator's sugar
-demerara sugar = demerara
+demerara : key=demerara-sugar
+demerara sugar : key=demerara-sugar
 dextrose : key=grape-sugar
 evaporated cane juice : key=raw-sugar
 fondant icing sugar
@@ -53,14 +56,16 @@ japanese black sugar : proper=1
 kokuto
 lemon sugar
 light brown sugar
-light muscovado sugar = light muscovado
+light muscovado : key=light-muscovado-sugar
+light muscovado sugar : key=light-muscovado-sugar
 light soft brown sugar : key=light-brown-sugar
 lump sugar
 malt sugar
 maltose
 maple sugar
 mishri : key=rock-sugar
-muscovado sugar = muscovado
+muscovado : key=muscovado-sugar
+muscovado sugar : key=muscovado-sugar
 nib sugar
 nibbed sugar
 non-melting icing sugar
@@ -91,7 +96,8 @@ sugar cube = sugar cubes
 sugar lump
 sugar nibs
 superfine sugar : key=caster-sugar
-turbinado sugar = turbinado
+turbinado : key=turbinado-sugar
+turbinado sugar : key=turbinado-sugar
 unrefined caster sugar
 vanilla sugar
 vanilla-flavoured sugar
@@ -122,8 +128,9 @@ squeezy honey : kind=honey
 vegan honey : kind=honey
 wildflower honey : kind=honey
 @ FOOD noun mass group=syrup liquid kind=syrup
+agave : key=agave-syrup
 agave nectar : key=agave-syrup
-agave syrup = agave : key=agave-syrup
+agave syrup : key=agave-syrup
 almond syrup
 apple molasses
 apple syrup
@@ -175,7 +182,8 @@ grenadine syrup
 hazelnut syrup
 honey syrup
 inulin syrup
-invert sugar syrup = invert sugar
+invert sugar : key=invert-sugar-syrup
+invert sugar syrup : key=invert-sugar-syrup
 juice from the cherries
 kithul treacle
 korean corn syrup : proper=1
@@ -202,7 +210,8 @@ pekmez : kind=molasses key=grape-molasses
 peppermint syrup
 pomegranate molasses : kind=molasses
 pomegranate syrup : kind=molasses
-pumpkin spice syrup = pumpkin syrup
+pumpkin spice syrup : key=pumpkin-spice-syrup
+pumpkin syrup : key=pumpkin-spice-syrup
 pure maple syrup
 raspberry coulis
 raspberry syrup : key=raspberry-syrup
@@ -245,8 +254,9 @@ granulated sweetener
 isomalt
 liquid stevia
 lo han guo
+monk fruit : key=monk-fruit-sweetener
 monk fruit extract
-monk fruit sweetener = monk fruit, monkfruit sweetener
+monk fruit sweetener = monkfruit sweetener : key=monk-fruit-sweetener
 no-calorie sweetener
 powdered erythritol
 powdered stevia
@@ -285,7 +295,7 @@ candy melts = candy melt : key=candy-melts
 candy wafers
 caramel chocolate
 chilli chocolate
-chocolate = choc, chocolates
+chocolate = choc, choccy, chocolates
 chocolate almond bark
 chocolate bark
 chocolate candy coating
@@ -296,18 +306,18 @@ chocolate drizzle
 chocolate fudge sauce
 chocolate ganache : key=chocolate-ganache
 chocolate hail
-chocolate hazelnut spread = hazelnut chocolate spread, chocolate spread, hazelnut spread
+chocolate hazelnut spread = hazelnut chocolate spread : key=chocolate-hazelnut-spread
 chocolate ice cream topping
 chocolate jimmies
 chocolate malt powder
 chocolate melting wafers
-chocolate melts
 chocolate milk powder
 chocolate nut spread
 chocolate para mesa
 chocolate pieces
 chocolate sauce : key=chocolate-sauce
 chocolate shell topping
+chocolate spread : key=chocolate-hazelnut-spread
 chocolate sprinkles
 chocolate strands
 chocolate topping
@@ -322,7 +332,8 @@ cocoa mix : kind=chocolate
 cocoa powder : kind=cocoa key=cocoa-powder
 compound chocolate
 cooking chocolate : key=cooking-chocolate
-couverture chocolate = couverture
+couverture : key=couverture-chocolate
+couverture chocolate : key=couverture-chocolate
 dairy-free chocolate
 dairy-free chocolate chips
 dark choc
@@ -331,7 +342,8 @@ dark cocoa powder : kind=cocoa
 dark cooking chocolate
 drinking chocolate : kind=chocolate key=drinking-chocolate
 drinking chocolate powder : kind=chocolate
-dutch-process cocoa = dutch cocoa, dutch-processed cocoa : kind=cocoa proper=1
+dutch cocoa : kind=cocoa key=dutch-process-cocoa proper=1
+dutch-process cocoa = dutch-processed cocoa : kind=cocoa proper=1 key=dutch-process-cocoa
 dutch-process cocoa powder : kind=cocoa
 dutch-processed cocoa powder : kind=cocoa
 fudge sauce
@@ -339,6 +351,7 @@ ganache : key=chocolate-ganache dish
 german chocolate : proper=1
 german sweet chocolate : proper=1
 hazelnut chocolate
+hazelnut spread : key=chocolate-hazelnut-spread
 hot chocolate mix : kind=chocolate
 hot chocolate powder : kind=chocolate
 hot cocoa mix : kind=chocolate key=drinking-chocolate
@@ -346,7 +359,6 @@ hot fudge
 hot fudge sauce : key=chocolate-sauce
 hot fudge topping : key=chocolate-sauce
 hundred percent chocolate
-melting chocolate
 melting wafers
 mexican chocolate : proper=1
 mexican drinking chocolate : proper=1
@@ -365,7 +377,6 @@ seventy percent chocolate
 seventy percent dark chocolate
 sweet baking chocolate
 tablet mexican chocolate
-tempering chocolate
 unsweetened baking chocolate
 unsweetened chocolate
 unsweetened cocoa : kind=cocoa
@@ -483,6 +494,7 @@ barley sugar
 biscuit spread : mass group=paste
 black licorice : mass
 boiled sweet
+brittle : mass key=peanut-brittle ambiguous
 butter mint
 buttercream frosting : mass
 butterscotch : mass
@@ -535,7 +547,6 @@ decorating gel : mass
 decorating icing : mass
 decorating sprinkle
 decorator icing : mass
-dragee
 dragée
 drizzle icing : mass
 dulce de leche : mass group=sauce key=dulce-de-leche
@@ -559,8 +570,9 @@ gulab jamun
 gum paste : mass
 gumdrop = gum drop
 gummi bear
+gummy : key=gummy-candy ambiguous
 gummy bear
-gummy candy = gummy
+gummy candy : key=gummy-candy
 gummy worm
 hard butterscotch candy
 hard candy
@@ -615,7 +627,7 @@ nonpareils : mass key=hundreds-and-thousands
 nougat : mass dish
 pavlova base : group=confection
 pavlova shell : group=confection
-peanut brittle = brittle : mass
+peanut brittle : mass key=peanut-brittle
 peppermint candy
 peppermint candy cane
 pistachio marzipan : mass
@@ -677,7 +689,6 @@ torrone : mass
 tubed icing : mass
 turkish delight : mass proper=1 key=turkish-delight
 turron : mass
-turrón : mass
 vanilla frosting : mass
 vegan marshmallow : kind=marshmallow
 whipped frosting : mass
@@ -796,7 +807,8 @@ red onion marmalade : kind=marmalade
 red pepper jelly
 redcurrant jelly = red currant jelly : kind=jelly
 rhubarb jam
-rose petal jam = rose jam
+rose jam : key=rose-petal-jam
+rose petal jam : key=rose-petal-jam
 seedless blackberry jam
 seedless raspberry jam : key=raspberry-jam
 seedless raspberry preserves : key=raspberry-jam

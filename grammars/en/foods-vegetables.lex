@@ -8,12 +8,11 @@ asian shallot : kind=shallot proper=1 key=asian-shallot
 baby onion : key=pearl-onion
 banana shallot : kind=shallot key=banana-shallot
 bermuda onion : proper=1
-brown onion
 button onion : key=pearl-onion
 calçot
-cipollini onion = cipolline onion, cipollini
+cipollini : key=cipollini-onion
+cipollini onion = cipolline onion : key=cipollini-onion
 cocktail onion : key=silverskin-onion
-cooking onion
 crispy fried onion : key=crispy-onion
 crispy fried shallot : kind=shallot key=fried-shallot
 crispy onion : key=crispy-onion
@@ -64,14 +63,13 @@ wild garlic : mass group=leaf-vegetable key=wild-garlic
 
 # Tomatoes
 @ FOOD noun group=vegetable kind=tomato
-baby plum tomato
+baby plum tomato = plum toms
 beef tomato : key=beefsteak-tomato
 beefsteak tomato : key=beefsteak-tomato
 campari tomato : proper=1
 canned tomato : key=canned-tomato
-cherry tomato : key=cherry-tomato
-cherry toms : key=cherry-tomato
-chopped tomato : key=diced-tomato
+cherry tomato = cherry toms
+chopped tomato = chopped toms : key=diced-tomato
 crushed tomato
 diced tomato : key=diced-tomato
 fire-roasted tomato
@@ -91,7 +89,7 @@ stewed tomato
 sun-dried tomato = sundried tomato
 sunblush tomato : key=sunblush-tomato
 tamarillo : kind=tamarillo key=tree-tomato
-tinned tomato : key=canned-tomato
+tinned tomato = tinned toms, tin toms : key=canned-tomato
 tomatillo : kind=tomatillo
 tomato = toms, tommy toms
 tomato polpa : mass key=polpa
@@ -107,7 +105,8 @@ banana pepper
 bell pepper
 capsicum : key=bell-pepper
 cherry pepper
-cubanelle pepper = cubanelle
+cubanelle : key=cubanelle-pepper
+cubanelle pepper : key=cubanelle-pepper
 green bell pepper
 green pepper
 hot cherry pepper
@@ -117,18 +116,21 @@ mini pepper : key=mini-pepper
 mini sweet pepper : key=mini-pepper
 orange bell pepper
 orange pepper
-padrón pepper = padron : proper=1
+padron : key=padrón-pepper
+padrón pepper : proper=1 key=padrón-pepper
 pepperoncini = peperoncini : mass key=pepperoncini
 pepperoncini pepper : mass key=pepperoncini
 pimiento = pimento
-piquillo pepper = piquillo
+piquillo : key=piquillo-pepper
+piquillo pepper : key=piquillo-pepper
 pointed pepper : key=romano-pepper
 ramiro pepper : key=romano-pepper
 red bell pepper
 red pepper
 roasted red pepper : key=roasted-red-pepper
 romano pepper : proper=1 key=romano-pepper
-shishito pepper = shishito
+shishito : key=shishito-pepper
+shishito pepper : key=shishito-pepper
 snacking pepper : key=mini-pepper
 stuffing pepper
 sweet pepper
@@ -140,7 +142,8 @@ yellow pepper
 ají amarillo
 anaheim chile : key=anaheim-pepper
 anaheim pepper : proper=1 key=anaheim-pepper
-ancho chile = ancho, ancho chili : key=ancho-chile
+ancho : key=ancho-chile
+ancho chile = ancho chili : key=ancho-chile
 ancho chilli : key=ancho-chile plural=chillies
 ancho pepper : key=ancho-chile
 bhut jolokia : key=ghost-pepper
@@ -191,7 +194,8 @@ green chili : plural=chilies key=green-chilli
 green chili pepper : key=green-chilli
 green chilli : plural=chillies key=green-chilli
 green chilli pepper : key=green-chilli
-guajillo chile = guajillo, guajillo chili : key=guajillo-chile
+guajillo : key=guajillo-chile
+guajillo chile = guajillo chili : key=guajillo-chile
 guajillo chilli : key=guajillo-chile plural=chillies
 guajillo pepper : key=guajillo-chile
 habanero : key=habanero
@@ -214,7 +218,8 @@ long red chilli : plural=chillies
 mulato chile
 naga chilli : key=ghost-pepper plural=chillies
 new mexico chile : proper=2
-pasilla chile = pasilla : key=pasilla-chile
+pasilla : key=pasilla-chile
+pasilla chile : key=pasilla-chile
 pasilla chilli : key=pasilla-chile plural=chillies
 pasilla pepper : key=pasilla-chile
 peri-peri chilli : plural=chillies
@@ -228,13 +233,15 @@ red chili : plural=chilies key=red-chilli
 red chili pepper : key=red-chilli
 red chilli : plural=chillies key=red-chilli
 red chilli pepper : key=red-chilli
-rocoto pepper = rocoto
+rocoto : key=rocoto-pepper
+rocoto pepper : key=rocoto-pepper
 scotch bonnet : proper=1 key=scotch-bonnet
 scotch bonnet chilli : key=scotch-bonnet proper=1 plural=chillies
 scotch bonnet pepper : key=scotch-bonnet proper=1
+serrano : key=serrano-pepper
 serrano chile : key=serrano-pepper
 serrano chili : key=serrano-pepper
-serrano pepper = serrano : key=serrano-pepper
+serrano pepper : key=serrano-pepper
 thai chile : key=birds-eye-chilli proper=1
 thai chili : plural=chilies key=birds-eye-chilli proper=1
 thai chilli : plural=chillies key=birds-eye-chilli proper=1
@@ -252,7 +259,8 @@ baby eggplant : key=baby-aubergine kind=eggplant
 baby zucchini : kind=zucchini
 baingan : key=aubergine kind=aubergine
 brinjal : key=aubergine kind=aubergine
-butternut squash = butternut
+butternut : key=butternut-squash
+butternut squash : key=butternut-squash
 canned pumpkin : mass kind=pumpkin key=pumpkin-purée
 carnival squash
 chayote : key=chayote kind=chayote
@@ -267,7 +275,8 @@ courgette flower : kind=blossom key=courgette-flower
 crookneck squash : key=yellow-squash
 crown prince squash
 cucumber = cuke : kind=cucumber
-delicata squash = delicata
+delicata : key=delicata-squash
+delicata squash : key=delicata-squash
 dumpling squash
 eggplant : key=aubergine kind=eggplant
 english cucumber : kind=cucumber proper=1 key=english-cucumber
@@ -280,7 +289,8 @@ italian eggplant : kind=eggplant proper=1
 japanese aubergine : kind=eggplant key=japanese-eggplant proper=1
 japanese cucumber : kind=cucumber proper=1
 japanese eggplant : kind=eggplant proper=1 key=japanese-eggplant
-kabocha squash = kabocha
+kabocha : key=kabocha-squash
+kabocha squash : key=kabocha-squash
 kent pumpkin : kind=pumpkin proper=1
 kirby cucumber : kind=cucumber proper=1 key=kirby-cucumber
 lebanese cucumber : kind=cucumber proper=1
@@ -290,22 +300,24 @@ mini cucumber : kind=cucumber key=mini-cucumber
 mirliton : key=chayote kind=chayote
 onion squash : key=red-kuri-squash
 patty pan : key=pattypan-squash
-pattypan squash = pattypan : key=pattypan-squash
+pattypan : key=pattypan-squash
+pattypan squash : key=pattypan-squash
 pea aubergine : kind=eggplant key=pea-eggplant
 pea eggplant : kind=eggplant key=pea-eggplant
 persian cucumber : kind=cucumber proper=1
 pickling cucumber : kind=cucumber key=kirby-cucumber
 pie pumpkin : kind=pumpkin key=sugar-pumpkin
 pumpkin : kind=pumpkin
-pumpkin purée = pumpkin puree : mass kind=pumpkin key=pumpkin-purée
+pumpkin purée : mass kind=pumpkin key=pumpkin-purée
 queensland blue pumpkin : kind=pumpkin proper=1
-red kuri squash = red kuri : key=red-kuri-squash
+red kuri : key=red-kuri-squash
+red kuri squash : key=red-kuri-squash
 round courgette : kind=courgette
 scallopini squash : key=pattypan-squash
 spaghetti squash
 squash : ambiguous
 squash blossom : kind=blossom key=courgette-flower
-squash purée = squash puree : mass
+squash purée : mass
 sugar pumpkin : kind=pumpkin key=sugar-pumpkin
 summer squash
 telegraph cucumber : kind=cucumber key=telegraph-cucumber
@@ -351,7 +363,8 @@ winter melon : key=ash-gourd
 
 # Peas, beans and maize in the pod or on the cob
 @ FOOD noun group=vegetable
-alfalfa sprout = alfalfa : group=leaf-vegetable
+alfalfa : group=leaf-vegetable key=alfalfa-sprout
+alfalfa sprout : group=leaf-vegetable key=alfalfa-sprout
 baby corn : mass key=baby-corn
 baby sweetcorn : mass key=baby-corn
 bean sprout = beansprout
@@ -373,7 +386,8 @@ double-podded broad bean : key=broad-bean
 edamame = edamames : mass key=edamame
 edamame bean : mass key=edamame
 english pea : key=pea proper=1
-fava bean = fava : key=broad-bean
+fava : key=broad-bean
+fava bean : key=broad-bean
 favas : key=broad-bean
 fine bean : key=green-bean
 fine green bean : key=green-bean
@@ -415,11 +429,13 @@ romano bean : key=flat-bean
 runner bean : key=runner-bean
 snake bean : key=long-bean
 snap bean : key=green-bean
+snap pea : key=sugar-snap-pea
 snow pea : key=mangetout
 soybean sprout
 string bean : key=green-bean
 stringless bean : key=runner-bean
-sugar snap pea = sugar snap, snap pea : key=sugar-snap-pea
+sugar snap : key=sugar-snap-pea
+sugar snap pea : key=sugar-snap-pea
 sugarsnap : key=sugar-snap-pea
 sweetcorn = sweet corn : mass key=sweetcorn
 sweetcorn kernel : key=sweetcorn
@@ -503,7 +519,7 @@ moringa pod : key=drumstick
 nopal : key=cactus-paddle
 nopales : key=cactus-paddle
 prickly pear paddle : key=cactus-paddle
-purple sprouting broccoli = sprouting broccoli : mass kind=broccoli
+purple sprouting broccoli : mass kind=broccoli key=purple-sprouting-broccoli
 rhubarb : mass group=fruit
 riced cauliflower : mass key=cauliflower-rice
 roast veg : key=roasted-vegetable
@@ -525,6 +541,7 @@ soup mix veg : mass key=soffritto
 soup veg : key=soup-vegetable
 soup vegetable : key=soup-vegetable
 spiralized courgette : key=spiralized-courgette
+sprouting broccoli : mass kind=broccoli key=purple-sprouting-broccoli
 stir fry veg : key=stir-fry-vegetable
 stir-fry mix : key=stir-fry-vegetable
 stir-fry vegetable : key=stir-fry-vegetable
@@ -596,13 +613,18 @@ field greens : key=mesclun
 frisee lettuce : key=curly-endive
 frisée : key=curly-endive
 garden cress : key=mustard-cress
+gem lettuce : kind=lettuce key=little-gem-lettuce
 green leaf lettuce : kind=lettuce key=green-leaf-lettuce
-iceberg lettuce = iceberg : kind=lettuce
+iceberg : kind=lettuce key=iceberg-lettuce
+iceberg lettuce : kind=lettuce key=iceberg-lettuce
 lamb's lettuce : kind=lettuce key=lambs-lettuce
-lettuce
-little gem lettuce = little gem, gem lettuce, little gems : kind=lettuce key=little-gem-lettuce
-lollo rosso = lollo rossa : kind=lettuce
-loose-leaf lettuce = leaf lettuce : kind=lettuce
+leaf lettuce : kind=lettuce key=loose-leaf-lettuce
+little gem : kind=lettuce key=little-gem-lettuce
+little gem lettuce : kind=lettuce key=little-gem-lettuce
+little gems : kind=lettuce key=little-gem-lettuce
+lollo rossa : kind=lettuce key=lollo-rosso
+lollo rosso : kind=lettuce key=lollo-rosso
+loose-leaf lettuce : kind=lettuce key=loose-leaf-lettuce
 mesclun : key=mesclun
 micro greens = microgreens : key=micro-greens
 microcress : key=micro-greens
@@ -623,7 +645,8 @@ radicchio
 red chicory : key=chicory
 red leaf lettuce : kind=lettuce key=green-leaf-lettuce
 rocket : ambiguous key=rocket
-romaine lettuce = romaine : key=cos-lettuce kind=lettuce
+romaine : key=cos-lettuce kind=lettuce
+romaine lettuce : key=cos-lettuce kind=lettuce
 round lettuce : kind=lettuce
 salad cress : key=mustard-cress
 salad greens
@@ -641,6 +664,7 @@ witloof : key=chicory
 wosun : key=celtuce
 @ FOOD noun group=leaf-vegetable
 heart of romaine = hearts of romaine, romaine heart : key=cos-lettuce kind=lettuce
+lettuce
 lettuce cup : key=lettuce
 lettuce leaf : key=lettuce plural=leaves
 
@@ -672,7 +696,9 @@ chinese broccoli : key=chinese-broccoli proper=1
 choy sum = choi sum : key=choy-sum
 chrysanthemum greens : key=shungiku
 cime di rapa : key=broccoli-rabe
-collard greens = collards, collard
+collard : key=collard-greens
+collard greens : key=collard-greens
+collards : key=collard-greens
 curly kale : kind=kale
 dasheen leaves : key=taro-leaves
 dino kale : key=cavolo-nero kind=kale
@@ -764,7 +790,8 @@ pandan leaf : group=herb plural=leaves
 perilla leaf : key=perilla plural=leaves
 pointed cabbage : kind=cabbage key=pointed-cabbage
 red cabbage : kind=cabbage
-savoy cabbage = savoy : kind=cabbage
+savoy : kind=cabbage key=savoy-cabbage
+savoy cabbage : kind=cabbage key=savoy-cabbage
 sesame leaf : key=perilla plural=leaves
 shiso leaf : key=shiso plural=leaves
 sprout : ambiguous key=brussels-sprout
@@ -780,28 +807,31 @@ baby new potato : key=baby-potato
 baby potato : key=baby-potato
 baked potato : key=baking-potato
 baking potato : key=baking-potato
-boiling potato
 canned potato : key=tinned-potato
 charlotte potato : proper=1
 chipping potato
 creamer potato
-desiree potato = desirée potato : proper=1
+desiree potato : proper=1
 diced hash brown potato : key=frozen-diced-potato
-fingerling potato = fingerling
+diced potato : key=frozen-diced-potato
+fingerling : key=fingerling-potato
+fingerling potato : key=fingerling-potato
 floury potato
-frozen diced potato = diced potato : key=frozen-diced-potato
+frozen diced potato : key=frozen-diced-potato
 gold potato : key=yellow-potato
 idaho potato : key=russet-potato
 jacket potato : key=baking-potato
 jersey royal : proper=1 key=jersey-royal
 jersey royal potato : key=jersey-royal proper=1
 kestrel potato : proper=1
-king edward potato = king edward : proper=2
-kipfler potato = kipfler
+king edward : key=king-edward-potato
+king edward potato : proper=2 key=king-edward-potato
+kipfler : key=kipfler-potato
+kipfler potato : key=kipfler-potato
 maris peer potato : proper=2
-maris piper potato = maris piper : proper=2
+maris piper : key=maris-piper-potato
+maris piper potato : proper=2 key=maris-piper-potato
 mashed potato = mash potato : group=prepared
-mashing potato
 new potato
 old potato
 potato = spud, tater, tattie
@@ -811,17 +841,19 @@ purple potato
 red bliss potato : key=red-potato
 red potato : key=red-potato
 red-skinned potato : key=red-potato
-roast potato : key=roasting-potato
-roaster potato : key=roasting-potato
-roasting potato : key=roasting-potato
-russet potato = russet, russets : key=russet-potato
+roast potato : key=roast-potato
+roastie : key=roast-potato
+russet : key=russet-potato
+russet potato : key=russet-potato
+russets : key=russet-potato
 salad potato
 sebago potato : proper=1
 tinned potato : key=tinned-potato
 waxy potato
 white potato
 yellow potato : key=yellow-potato
-yukon gold potato = yukon gold : proper=2
+yukon gold : key=yukon-gold-potato
+yukon gold potato : proper=2 key=yukon-gold-potato
 @ FOOD noun group=root-vegetable
 arrowhead root
 baby beet : kind=beet key=baby-beetroot
@@ -835,7 +867,8 @@ beetroot : key=beetroot kind=beetroot
 black radish : kind=radish
 breakfast radish : kind=radish key=breakfast-radish
 bunched carrot : kind=carrot
-burdock root = burdock : mass key=burdock-root
+burdock : mass key=burdock-root
+burdock root : mass key=burdock-root
 candied yam : kind=yam
 candy beet : kind=beet key=candy-beetroot
 candy beetroot : kind=beet key=candy-beetroot
@@ -875,7 +908,7 @@ horseradish root : group=root-vegetable
 japanese sweet potato : kind=sweet-potato proper=1 key=japanese-sweet-potato
 jerusalem artichoke : proper=1 key=jerusalem-artichoke
 jicama : key=jicama
-kumara = kūmara : key=sweet-potato
+kumara : key=sweet-potato
 laos root : mass group=spice key=galangal
 lengkuas : mass group=spice key=galangal
 lobak : key=daikon kind=radish
@@ -945,19 +978,25 @@ chanterelle mushroom : key=chanterelle
 chestnut mushroom : key=cremini-mushroom
 chicken of the woods
 chinese black mushroom : key=dried-shiitake-mushroom proper=1
-closed-cup mushroom = cup mushroom
+closed-cup mushroom : key=closed-cup-mushroom
 cloud ear : key=wood-ear-mushroom
-cremini mushroom = crimini mushroom, cremini : key=cremini-mushroom
+cremini : key=cremini-mushroom
+cremini mushroom = crimini mushroom : key=cremini-mushroom
 crimini : key=cremini-mushroom
+cup mushroom : key=closed-cup-mushroom
 dried cep : key=dried-porcini-mushroom
 dried chinese mushroom : key=dried-shiitake-mushroom
 dried morel
 dried mushroom : key=dried-mushroom
-dried porcini mushroom = dried porcini, dried porcini mushrooms : key=dried-porcini-mushroom
-dried shiitake mushroom = dried shiitake : key=dried-shiitake-mushroom
+dried porcini : key=dried-porcini-mushroom
+dried porcini mushroom = dried porcini mushrooms : key=dried-porcini-mushroom
+dried shiitake : key=dried-shiitake-mushroom
+dried shiitake mushroom : key=dried-shiitake-mushroom
 dried wild mushroom : key=dried-mushroom
 dried wood ear : key=wood-ear-mushroom
-enoki mushroom = enoki : key=enoki-mushroom
+duxelles : mass key=mushroom-duxelles
+enoki : key=enoki-mushroom
+enoki mushroom : key=enoki-mushroom
 enokitake : key=enoki-mushroom
 eryngii : key=king-oyster-mushroom
 exotic mushroom
@@ -970,34 +1009,45 @@ girolle mushroom : key=chanterelle
 hen of the woods : key=maitake-mushroom
 horn of plenty : key=trompette-mushroom
 jarred mushroom : key=canned-mushroom
-king oyster mushroom = king oyster : key=king-oyster-mushroom
+king oyster : key=king-oyster-mushroom
+king oyster mushroom : key=king-oyster-mushroom
 king trumpet mushroom : key=king-oyster-mushroom
 large flat mushroom : key=flat-mushroom
-lion's mane mushroom = lion's mane
-maitake mushroom = maitake : key=maitake-mushroom
+lion's mane : key=lions-mane-mushroom
+lion's mane mushroom : key=lions-mane-mushroom
+maitake : key=maitake-mushroom
+maitake mushroom : key=maitake-mushroom
 matsutake : key=pine-mushroom
 mixed mushroom
 morel : key=morel
 morel mushroom : key=morel
 mushroom = mushie, shroom
 mushroom cap
-mushroom duxelles = duxelles : mass
+mushroom duxelles : mass key=mushroom-duxelles
 mushroom powder : mass group=spice key=mushroom-powder
 mushroom stalk : key=mushroom-stem
 mushroom stem : key=mushroom-stem
-nameko mushroom = nameko
+nameko : key=nameko-mushroom
+nameko mushroom : key=nameko-mushroom
 oyster mush : key=oyster-mushroom
 oyster mushroom : key=oyster-mushroom
 pine mushroom : key=pine-mushroom
-porcini mushroom = porcini : key=porcini-mushroom
+porcini : key=porcini-mushroom
+porcini mushroom : key=porcini-mushroom
 porcini powder : mass group=spice key=mushroom-powder
 porcino : key=porcini-mushroom
 portabella : key=portobello-mushroom
-portobellini mushroom = portobellini
-portobello mushroom = portobello, portabella mushroom, portabello mushroom : key=portobello-mushroom
-puffball mushroom = puffball : key=puffball-mushroom
-shiitake mushroom = shiitake, shitake mushroom, shiitakes
-shimeji mushroom = shimeji : key=shimeji-mushroom
+portobellini : key=portobellini-mushroom
+portobellini mushroom : key=portobellini-mushroom
+portobello : key=portobello-mushroom
+portobello mushroom = portabella mushroom, portabello mushroom : key=portobello-mushroom
+puffball : key=puffball-mushroom
+puffball mushroom : key=puffball-mushroom
+shiitake : key=shiitake-mushroom
+shiitake mushroom = shitake mushroom : key=shiitake-mushroom
+shiitakes : key=shiitake-mushroom
+shimeji : key=shimeji-mushroom
+shimeji mushroom : key=shimeji-mushroom
 silver ear : key=white-fungus
 snow fungus : key=white-fungus
 straw mushroom
@@ -1010,5 +1060,47 @@ white fungus : key=white-fungus
 white mushroom
 white truffle : kind=truffle
 wild mushroom
+wood ear : key=wood-ear-mushroom
 wood ear fungus : key=wood-ear-mushroom
-wood ear mushroom = wood ear : key=wood-ear-mushroom
+wood ear mushroom : key=wood-ear-mushroom
+
+# Words that are another food too
+@ FOOD noun group=vegetable kind=pepper
+capsicum pepper : key=bell-pepper
+pepper : key=bell-pepper
+@ FOOD noun group=vegetable
+artichoke leaf : plural=leaves
+baby veg : key=baby-vegetable
+baby vegetable : key=baby-vegetable
+bathua : mass group=leaf-vegetable key=lambs-quarters
+broccoflower
+buttercup squash : kind=squash
+chop suey greens : mass group=leaf-vegetable
+cocozelle : kind=zucchini
+comfrey : mass group=leaf-vegetable
+crookneck : kind=squash
+dandelion : ambiguous mass group=leaf-vegetable
+fat hen : mass group=leaf-vegetable key=lambs-quarters
+garden sorrel : mass group=leaf-vegetable key=mountain-spinach
+horse bean
+husk tomato : kind=tomatillo
+lamb's quarters = lamb's-quarter : mass group=leaf-vegetable key=lambs-quarters
+leaf beet : mass group=leaf-vegetable key=mountain-spinach
+lettuce head = head lettuce : group=leaf-vegetable kind=lettuce
+maize : mass key=sweetcorn
+mangel : group=root-vegetable key=mangel-wurzel
+mangel-wurzel : group=root-vegetable key=mangel-wurzel
+mexican squash : kind=squash proper=1
+mountain spinach : mass group=leaf-vegetable key=mountain-spinach
+orache : mass group=leaf-vegetable key=mountain-spinach
+perpetual spinach : mass group=leaf-vegetable key=mountain-spinach
+pigweed : mass group=leaf-vegetable key=lambs-quarters
+purple onion : kind=onion key=red-onion
+sea vegetable
+snow pea sprout : group=leaf-vegetable
+spinach beet : mass group=leaf-vegetable key=mountain-spinach
+sugar beet : group=root-vegetable
+tomato half : kind=tomato plural=halves
+tomato wedge : kind=tomato
+wheatgrass : mass group=leaf-vegetable
+whole garlic : mass kind=garlic key=garlic
