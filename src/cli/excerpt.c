@@ -93,6 +93,20 @@ skip_columns(struct str line, size_t at, size_t columns)
 	return at;
 }
 
+/* Whole words only, as far as that leaves the mark its neighbours. */
+static struct span
+trim_to_words(const struct excerpt *e, struct span shown)
+{
+	size_t blank = str_find_char(str_cut(e->line, shown.beg, e->mark.beg), ' ');
+
+	if (shown.beg > 0 && shown.beg + blank < e->mark.beg)
+		shown.beg += (uint32_t)blank + 1;
+	for (uint32_t end = shown.end; end < e->line.n && end > e->mark.end; end--)
+		if (e->line.p[end] == ' ')
+			return (struct span){shown.beg, end};
+	return shown;
+}
+
 /* The part of the line that is shown: all of it, or `width` columns of it with
  * the mark a third of the way in. */
 static struct span
@@ -108,7 +122,8 @@ window(const struct excerpt *e, size_t width)
 	if (skip > all - width)
 		skip = all - width;
 	beg = skip_columns(e->line, 0, skip);
-	return (struct span){(uint32_t)beg, (uint32_t)skip_columns(e->line, beg, width)};
+	return trim_to_words(
+	    e, (struct span){(uint32_t)beg, (uint32_t)skip_columns(e->line, beg, width)});
 }
 
 static void
@@ -116,11 +131,7 @@ put_line(struct buf *b, const struct excerpt *e, struct span shown)
 {
 	size_t at = shown.beg;
 
-	buf_put_z(b, "  ");
-	if (shown.beg > 0) {
-		buf_put_z(b, ELLIPSIS);
-		at = skip_columns(e->line, at, 1);
-	}
+	buf_put_z(b, shown.beg > 0 ? " " ELLIPSIS : "  ");
 	while (at < shown.end)
 		at += look_put_char(b, str_cut(e->line, at, shown.end));
 	if (shown.end < e->line.n)
