@@ -1,10 +1,12 @@
 #!/bin/sh
 # SPDX-License-Identifier: ISC
-# Runs the JSON Schema check and the unit tests named on the command line,
-# test_cases last; fails when one of them failed. B is the build folder.
+# Runs the commands of README.md, the JSON Schema check, and the unit tests
+# named on the command line, test_cases last; fails when one of them failed. B
+# is the build folder.
 set -u
 
 failed=
+sh tests/readme.sh "$B" || failed="$failed readme"
 sh tests/conformance/schema.sh "$B" || failed="$failed schema"
 last=
 for t; do
