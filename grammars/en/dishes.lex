@@ -72,7 +72,7 @@ souvlaki
 gyro
 shawarma
 falafel : ambiguous
-hummus : ambiguous
+hummus
 pizza
 calzone
 focaccia
@@ -84,8 +84,8 @@ paratha
 puri
 bread : ambiguous
 loaf : ambiguous
-sourdough : ambiguous
-cornbread : ambiguous
+sourdough
+cornbread
 soda bread
 banana bread
 bun : ambiguous
@@ -121,7 +121,7 @@ cheesecake
 meringue
 pavlova
 soufflé
-ice cream : ambiguous
+ice cream
 sorbet
 gelato
 granita
@@ -132,7 +132,7 @@ jelly : ambiguous
 chutney : ambiguous
 pickle : ambiguous
 relish
-kimchi : ambiguous
+kimchi
 sauerkraut : ambiguous
 fudge
 toffee : ambiguous
@@ -179,7 +179,7 @@ latke
 rösti = rosti
 croquette
 dumpling
-gnocchi : ambiguous
+gnocchi
 ravioli : ambiguous
 wonton
 gyoza

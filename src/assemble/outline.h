@@ -12,9 +12,13 @@
 
 enum opening_kind {
 	OPENING_MENTION, /* a name said in passing */
+	OPENING_ALSO,    /* "and a batch of oat rolls": in an overview */
+	OPENING_WITH,    /* "with a slaw": goes with another dish */
 	OPENING_BACK,    /* "back to the soup" */
+	OPENING_TODAY,   /* "today there's grilled mackerel": of an overview */
 	OPENING_PART,    /* "to make the sauce" */
-	OPENING_TURN,    /* "let's move on to the", "Gooseberry sauce." */
+	OPENING_LEAD,    /* "Gooseberry sauce.", "now the rolls" */
+	OPENING_TURN,    /* "let's move on to the" */
 	OPENING_HEADING  /* written in the script */
 };
 
@@ -22,8 +26,8 @@ struct opening {
 	enum opening_kind kind;
 	uint32_t token, end; /* of the name */
 	struct str name, head;
-	bool is_part, is_dish; /* by the name's head word */
-	bool leads;            /* begins a sentence or follows a marker */
+	bool is_part, is_dish, may_be_part; /* by the name's head word */
+	bool leads;                         /* begins a sentence or follows a marker */
 };
 
 struct part_name {

@@ -139,8 +139,8 @@ verb_word(struct str form, struct str key)
 
 	for (size_t i = 0; i < first.n; i++)
 		if (first.p[i] == '-')
-			word.beg += 1 + (uint32_t)str_find_char(
-			    str_cut(key, word.beg, key.n), ' ');
+			word.beg +=
+			    1 + (uint32_t)str_find_char(str_cut(key, word.beg, key.n), ' ');
 	word.end = word.beg + (uint32_t)str_find_char(str_cut(key, word.beg, key.n), ' ');
 	return word;
 }

@@ -146,18 +146,45 @@ read_class_atom(struct rule_reader *r, struct str *s, struct op *op)
 	return true;
 }
 
-static bool
-read_word_atom(struct rule_reader *r, struct str *s, struct op *op)
-{
-	size_t end = str_find_char(str_cut(*s, 1, s->n), '"');
-	struct str word = str_cut(*s, 1, end + 1);
+/* The operations being read and, per open parenthesis, whether it is a field
+ * without parentheses of its own (name:<X>), which closes after one item. */
+struct pattern {
+	VEC(struct op) op;
+	int depth;
+	bool item_field; /* the next item closes a field */
+};
 
-	if (end + 1 >= s->n || word.n == 0)
+static void
+push(struct rule_reader *r, struct pattern *p, struct op op)
+{
+	vec_push(r->b->lexicon->arena, &p->op, op);
+}
+
+/* "word"; several words are one entry of the lexicon where it has them, else a
+ * word each. */
+static bool
+read_words(struct rule_reader *r, struct str *s, struct pattern *p)
+{
+	struct lexicon *x = r->b->lexicon;
+	size_t end = str_find_char(str_cut(*s, 1, s->n), '"');
+	struct str key = lexicon_key(x->arena, str_cut(*s, 1, end + 1));
+	bool whole = lexicon_find(x, key) || str_find_char(key, ' ') == key.n;
+
+	if (end + 1 >= s->n || key.n == 0)
 		return fail(r, s->p, "a word and '\"' to close it");
-	op->kind = OP_ATOM;
-	op->atom.word =
-	    lexicon_entry(r->b->lexicon, lexicon_key(r->b->lexicon->arena, word));
 	take(s, end + 2);
+	if (!whole)
+		push(r, p, (struct op){.kind = OP_OPEN});
+	while (key.p) {
+		struct op op = {.kind = OP_ATOM};
+
+		op.atom.word = lexicon_entry(x, whole ? key : str_next(&key, ' '));
+		push(r, p, op);
+		if (whole)
+			break;
+	}
+	if (!whole)
+		push(r, p, (struct op){.kind = OP_CLOSE});
 	return true;
 }
 
@@ -196,20 +223,6 @@ find_let(const struct rule_reader *r, struct str name)
 		if (str_is(r->let.v[i].name, name))
 			return &r->let.v[i];
 	return NULL;
-}
-
-/* The operations being read and, per open parenthesis, whether it is a field
- * without parentheses of its own (name:<X>), which closes after one item. */
-struct pattern {
-	VEC(struct op) op;
-	int depth;
-	bool item_field; /* the next item closes a field */
-};
-
-static void
-push(struct rule_reader *r, struct pattern *p, struct op op)
-{
-	vec_push(r->b->lexicon->arena, &p->op, op);
 }
 
 static void
@@ -253,7 +266,9 @@ read_atom(struct rule_reader *r, struct str *s, struct pattern *p)
 {
 	struct op op = {0};
 
-	if (s->p[0] == '<' ? !read_class_atom(r, s, &op) : !read_word_atom(r, s, &op))
+	if (s->p[0] == '"')
+		return read_words(r, s, p);
+	if (!read_class_atom(r, s, &op))
 		return false;
 	push(r, p, op);
 	return true;

@@ -107,6 +107,26 @@ lex_vulgar(struct lexer *x, struct ratio value, size_t n)
 	x->at += n;
 }
 
+/* A clitic that stands alone, as some captions write: "we 're", "it 's". */
+static bool
+is_lone_clitic(const struct lexer *x)
+{
+	static const char *const clitics[] = {"re", "s", "ve", "ll", "m", "d", "em"};
+	struct str rest = str_cut(x->text, x->at, x->end);
+	size_t n, letters = 0;
+
+	if (rest.n < 2 || !glyph_is_apostrophe(rest, &n))
+		return false;
+	while (is_alpha(peek(x, n + letters)))
+		letters++;
+	for (size_t i = 0; i < sizeof clitics / sizeof *clitics; i++)
+		if (letters == strlen(clitics[i]) &&
+		    str_is(
+			fold_word(x->a, str_cut(rest, n, n + letters)), str_of(clitics[i])))
+			return true;
+	return false;
+}
+
 /* The end of the word that begins at x->at. */
 static size_t
 word_end(const struct lexer *x)
@@ -225,7 +245,7 @@ lex_one(struct lexer *x)
 	} else if (is_digit(c) ||
 		   (c == '.' && is_digit(peek(x, 1)) && !follows_digits(x))) {
 		lex_number(x);
-	} else if (is_alpha(c)) {
+	} else if (is_alpha(c) || is_lone_clitic(x)) {
 		lex_word(x);
 	} else if (c == '-') {
 		lex_hyphen(x);
