@@ -3,8 +3,6 @@
 # Bread
 @ FOOD noun group=bread kind=bread
 almond croissant : group=pastry
-american pancake : group=prepared proper=1
-appam
 arabic bread
 arepa
 artisan bread : mass
@@ -13,7 +11,6 @@ baguette
 baguette slice : key=baguette
 baguettes
 bammy
-banana bread : mass
 bao : kind=bun key=bao-bun
 bao bun : kind=bun key=bao-bun
 bap : kind=roll ambiguous
@@ -23,7 +20,6 @@ barmbrack : mass
 beer bread : mass
 belgian waffle : group=prepared proper=1
 bhatura
-blini : group=prepared dish
 bloomer : mass ambiguous
 blue corn tortilla : kind=tortilla
 bolillo : kind=roll
@@ -31,7 +27,9 @@ bread = breads : mass dish
 bread bowl
 bread crust
 bread end
+bread loaf : mass
 bread roll : kind=roll key=bread-roll
+bread slice : mass
 breakfast muffin : kind=muffin key=english-muffin
 bridge roll : kind=roll
 brioche : mass dish
@@ -46,7 +44,6 @@ bruschetta bread : mass
 bruschetta toast : mass
 bruschettas : mass
 buckwheat crêpe : group=prepared
-buckwheat pancake : group=prepared
 bun : ambiguous dish
 burger bun : kind=bun key=burger-bun
 burrito-size flour tortilla : kind=tortilla
@@ -55,7 +52,7 @@ butter croissant
 challah = cholla : mass
 challah bread : mass
 challah loaf : mass
-chapati : dish
+chapati : ambiguous dish
 chapatti : key=roti
 ciabatta : mass dish
 ciabatta bread : mass
@@ -69,7 +66,7 @@ cob roll : kind=roll
 corn bread : mass key=cornbread
 corn taco shell : kind=shell
 corn tortilla : kind=tortilla
-cornbread : mass dish key=cornbread
+cornbread : mass ambiguous dish key=cornbread
 cornbread muffin : mass
 country bread : mass
 country loaf : mass
@@ -83,7 +80,6 @@ crusty bread : mass key=crusty-bread
 crusty loaf : mass
 crusty roll : kind=roll
 crusty white bread : mass
-crêpe : group=prepared key=pancake dish
 currant bun : kind=bun
 danish pastry : group=pastry proper=1
 dark rye bread : mass
@@ -91,11 +87,8 @@ day-old bread : mass key=bread
 day-old croissant
 demi-baguette
 dinner roll : kind=roll key=bread-roll
-dosa : dish
-drop scone : group=prepared
 dry bread : mass key=bread
 egg bread : mass
-eggy bread : mass
 english muffin : kind=muffin proper=1 key=english-muffin
 everything bagel
 farmhouse loaf : mass
@@ -112,7 +105,6 @@ french bread : mass proper=1
 french bread loaf : mass proper=1
 french loaf : mass proper=1
 french stick : proper=1
-french toast : mass proper=1
 fried bread : mass
 frozen garlic bread : mass group=prepared
 frozen pancake : group=prepared
@@ -121,14 +113,12 @@ frozen waffle : group=prepared
 fruit bread : mass
 fruit bun : kind=bun
 fruit loaf : mass
-galette : group=prepared
 garlic baguette : mass group=prepared
 garlic bread : mass group=prepared
 garlic bread slice : mass group=prepared
 garlic naan
 garlic texas toast : mass
 garlic toast : mass group=prepared
-gingerbread loaf : mass
 gluten-free bread : mass
 golgappa
 granary bread : mass
@@ -152,7 +142,6 @@ hot cross bun : kind=bun
 hot dog bun = hotdog bun : kind=bun
 hot dog roll : kind=bun
 iced bun : kind=bun
-idli
 injera : mass
 irish soda bread : mass proper=1
 italian bread : mass proper=1
@@ -202,21 +191,19 @@ oat bread : mass
 old bread : mass key=bread
 olive bread : mass
 pain au chocolat : group=pastry
-pancake : group=prepared dish key=pancake
 pane rustico : mass
 panettone : mass
 pani puri shell : key=pani-puri-shell
 panini roll : kind=roll
 papad : key=poppadom
 papadum : key=poppadom
-paratha = parathas : dish
+paratha = parathas : ambiguous dish
 parker house roll : kind=roll
 part-baked baguette
 peasant bread : mass
 phulka
 piadina
 pide
-pikelet
 pita : key=pitta
 pita bread : key=pitta
 pita pocket : key=pitta
@@ -245,16 +232,15 @@ pugliese : mass
 pullman loaf : mass
 pumpernickel : mass
 pumpernickel bread : mass
-pumpkin bread : mass
 pupusa
-puri : key=puri
+puri : ambiguous key=puri
 puri shell : key=pani-puri-shell
 raisin bread : mass
 raisin loaf : mass
 ready-made pizza base : kind=base
 refrigerated pizza crust : kind=base
 roll : ambiguous dish
-roti = rotli : dish key=roti
+roti = rotli : ambiguous dish key=roti
 roti canai
 roti paratha
 rustic bread : mass key=crusty-bread
@@ -266,7 +252,6 @@ sandwich bun : kind=bun
 sandwich wrap : kind=wrap
 sangak
 savoury waffle : group=prepared
-scotch pancake : group=prepared proper=1
 seeded bread : mass key=multigrain-bread
 seeded burger bun : kind=bun
 seeded loaf : mass
@@ -324,14 +309,12 @@ torta roll : kind=roll
 tortilla
 tortilla bowl : kind=shell
 tortilla wrap : kind=wrap
-tostada : kind=shell
+tostada : kind=shell ambiguous
 tostada shell : kind=shell
 turkish bread : proper=1
 turkish pide : proper=1
 tuscan bread : mass proper=1
 two-day-old bread : mass key=bread
-uttapam
-waffle : group=prepared dish
 walnut bread : mass
 wheat bread : mass key=whole-wheat-bread
 wheaten bread : mass
@@ -360,7 +343,6 @@ wrap : ambiguous kind=wrap
 yeast roll : kind=roll
 yellow corn tortilla : kind=tortilla
 yufka bread : mass
-zucchini bread : mass
 
 # Crumbs, croutons, stuffing
 @ FOOD noun mass group=bread
@@ -371,6 +353,7 @@ bread cube
 bread cubes
 breadcrumbs = bread crumbs, breadcrumb, crumb of bread, bread crumb : kind=crumbs
 brown breadcrumbs : kind=crumbs
+buttered crumbs : kind=crumbs
 chicken coating mix : key=chicken-coating-mix
 chicken flavor stuffing mix
 chicken stuffing mix
@@ -418,6 +401,7 @@ matzo meal
 packaged breadcrumbs : kind=crumbs
 packaged stuffing mix
 pancake batter
+pangrattato : kind=crumbs
 panko : kind=crumbs key=panko
 panko bread crumbs : kind=crumbs
 panko breadcrumbs : kind=crumbs key=panko
@@ -592,12 +576,10 @@ biscuit = biccy, bickie : ambiguous group=bread dish
 blind-baked pastry case : kind=crust
 buttermilk biscuit : group=bread
 cake donut : key=doughnut
-cheese scone
 chocolate cookie crust : kind=crust
 chocolate cookie pie crust : kind=crust
 chocolate crumb crust : kind=crust
 chocolate graham cracker crust : kind=crust
-choux bun
 cinnamon bun
 cinnamon doughnut : key=doughnut
 cinnamon roll
@@ -624,7 +606,6 @@ frozen phyllo cup : kind=case
 frozen pie crust : kind=crust
 frozen pie shell : kind=crust
 frozen puff pastry shell : kind=case
-fruit scone
 gingersnap crust : kind=crust
 glazed donut : key=doughnut
 glazed doughnut : key=doughnut
@@ -643,12 +624,9 @@ pastry case : kind=crust
 pastry shell : kind=crust
 pie crust : kind=crust key=pie-crust
 pie shell : kind=crust key=pie-crust
-plain scone
-potato scone
 prebaked pie crust : kind=crust
 prepared graham cracker crust : kind=crust
 prepared pie crust : kind=crust
-profiterole
 puff pastry case : kind=case
 puff pastry shell : kind=case
 ready-made graham cracker crust : kind=crust
@@ -656,7 +634,6 @@ ready-made pie crust : kind=crust
 refrigerated crescent dinner roll : kind=roll
 refrigerated crescent roll : kind=roll
 refrigerated pie crust : kind=crust
-scone : dish
 shortbread crust : kind=crust
 shortbread pie crust : kind=crust
 sticky bun
@@ -666,12 +643,10 @@ tart shell : kind=shell
 tartlet case : kind=shell
 tartlet crust : kind=shell
 tartlet shell : kind=shell
-tattie scone
 unbaked pie crust : kind=crust
 unbaked pie shell : kind=crust
 vol-au-vent : kind=case key=vol-au-vent-case
 vol-au-vent case : kind=case key=vol-au-vent-case
-éclair
 éclair shell
 
 # Cakes
@@ -680,101 +655,55 @@ amaretti macaroon
 angel cake : key=angel-food-cake
 angel food cake : key=angel-food-cake
 arctic roll
-banana muffin : kind=muffin
-blondie : ambiguous
-blueberry muffin : kind=muffin
 boudoir biscuit : key=sponge-finger kind=biscuit
-bran muffin : kind=muffin
-brownie : dish
 brownie crumb
-bundt cake
 butter cake
-butterfly cake
-cake : ambiguous dish
 cake crumb = cake crumbs
 cake pop
 cake roll
-carrot cake
-cheesecake : dish
 chiffon cake
-chocolate brownie
-chocolate brownie cake
-chocolate cake
 chocolate log
-chocolate muffin : kind=muffin
 chocolate sponge
 chocolate swiss roll
-christmas cake
-christmas pudding : group=prepared proper=1
 coconut macaroon
-coffee cake
-corn muffin : kind=muffin
+corn muffin : ambiguous kind=muffin
 cream-filled snack cake
 cream-filled sponge cake
-cupcake : dish
-custard tart
 dessert shell
 devil's food cake
-egg tart
-fairy cake
-financier : ambiguous
-french macaron : proper=1
-friand
 frozen all-butter pound cake
 frozen brownie
 frozen cheesecake
-frozen fruit pie
 frozen pound cake
-fruit cake = fruitcake
-fruit tart
-fudge brownie
-ginger cake : mass
+fruitcake
 gingerbread : mass dish
 golden cream-filled sponge
-italian macaroon : proper=1
 jam roly-poly : key=swiss-roll
 jam swiss roll
 jelly roll : key=swiss-roll
 lady finger : key=sponge-finger kind=biscuit
 ladyfinger : key=sponge-finger kind=biscuit
-lemon cake
 lemon pound cake
-lemon tart
 loaf cake
-macaron : dish
 macaroon : dish
 madeira cake
 madeira loaf cake
-madeleine
-muffin : ambiguous kind=muffin dish
 panforte
-parkin : mass
-pie : ambiguous dish
 plain sponge : key=sponge-cake
-plum pudding : group=prepared
 pound cake
 prepared angel food cake
-red velvet cake
 savoiardi : key=sponge-finger kind=biscuit
 savoiardi biscuit : key=sponge-finger kind=biscuit
 shortcake
 shortcake shell
-simnel cake
 snack cake
 snack cakes
 sponge cake : key=sponge-cake
 sponge dessert cup
 sponge finger : key=sponge-finger kind=biscuit
-steamed pudding : group=prepared
-sticky toffee pudding : group=prepared
 swiss roll : proper=1 key=swiss-roll
-tart : ambiguous dish
-treacle tart
 trifle sponge : key=sponge-finger kind=biscuit
-vanilla cupcake
 victoria sponge
-white cake
-yellow cake
 
 # Sweet biscuits and cookies
 @ FOOD noun group=cracker kind=biscuit
@@ -790,7 +719,6 @@ biscotti = biscottis : mass
 biscuit crumbs = biscuit crumb : mass kind=crumbs key=biscuit-crumbs
 bourbon biscuit
 brandy snap
-butter cookie : kind=cookie
 cake cone : kind=cone
 cantucci : mass
 cantuccini : mass
@@ -798,9 +726,7 @@ caramel biscuit
 caramelised biscuit
 caramelized biscuit cookie
 cereal bar
-choc chip cookie : kind=cookie
 chocolate biscuit
-chocolate chip cookie : kind=cookie
 chocolate cookie : kind=cookie key=chocolate-sandwich-cookie
 chocolate cookie crumbs : mass kind=crumbs
 chocolate digestive
@@ -828,14 +754,11 @@ cream-filled biscuit
 cream-filled chocolate cookie : kind=cookie
 cream-filled chocolate sandwich cookie : kind=cookie
 creme-filled chocolate sandwich cookie : kind=cookie
-crispy chocolate chip cookie : kind=cookie
 custard cream
 digestive biscuit
 digestive biscuit crumbs : mass kind=crumbs
 double-stuffed chocolate sandwich cookie : kind=cookie
 dutch crispbake : proper=1
-flapjack : dish
-florentine : ambiguous
 fortune cookie : kind=cookie
 ginger biscuit
 ginger cookie
@@ -843,7 +766,6 @@ ginger nut
 ginger nut biscuit
 ginger snap : key=ginger-snap
 ginger thin
-gingerbread cookie
 gingerbread man
 gingerbread men
 gingersnap : key=ginger-snap
@@ -865,26 +787,18 @@ ice cream cone : ambiguous kind=cone key=ice-cream-cone
 ice cream cornet : kind=cone
 ice cream wafer
 jam sandwich biscuit
-langue de chat
-lemon cookie : kind=wafer
 lemon sandwich cookie : kind=cookie
 malt biscuit
 maria cookie
 marie biscuit
 milk arrowroot biscuit
 milk biscuit
-mini chocolate chip cookie : kind=cookie
 mini chocolate sandwich cookie : kind=cookie
 mini vanilla wafer : kind=wafer
 mint sandwich cookie : kind=cookie
 muesli bar
 oat bar
 oat biscuit = oaty biscuit
-oat cookie
-oatmeal cookie
-oatmeal raisin cookie
-palmier
-peanut butter cookie : kind=cookie
 peanut butter sandwich cookie : kind=cookie
 plain biscuit
 plain digestive
@@ -893,21 +807,18 @@ rich tea biscuit : key=rich-tea-biscuit
 rolled wafer
 rusk
 sandwich biscuit
-shortbread : mass dish
+shortbread : mass ambiguous dish
 shortbread biscuit : mass
 shortbread cookie : mass
 shortbread cookie crumbs : mass kind=crumbs
 shortbread finger : mass
 shortbread round : mass
-snickerdoodle : kind=cookie
 soft amaretti
-soft sugar cookie : kind=cookie
 speculaas
 speculoos : key=speculoos-biscuit
 speculoos biscuit : key=speculoos-biscuit
 spiced biscuit
 sugar cone : kind=cone
-sugar cookie : kind=cookie
 sugar wafer : kind=wafer
 sweet biscuit
 tea biscuit : key=rich-tea-biscuit
@@ -915,14 +826,12 @@ tea biscuits : key=rich-tea-biscuit
 teddy bear cookie : kind=cookie
 teddy-shaped graham cracker : kind=cookie
 teething rusk
-tuile
 vanilla cookie : kind=wafer
 vanilla cookie crumbs : mass kind=crumbs
 vanilla sandwich cookie : kind=wafer
 vanilla wafer : kind=wafer key=vanilla-wafer
 vanilla wafer cookie : kind=wafer key=vanilla-wafer
 vanilla wafer crumbs : mass kind=crumbs
-viennese whirl
 wafer
 wafer biscuit
 wafer cookie
@@ -993,7 +902,7 @@ matzo cracker
 mini pretzel : kind=pretzel
 miniature pretzel : kind=pretzel
 multigrain cracker : kind=cracker
-nacho : kind=chip
+nacho : kind=chip ambiguous
 nacho cheese tortilla chip : kind=chip
 nacho chip : kind=chip
 nacho-flavoured tortilla chip : kind=chip
@@ -1010,6 +919,7 @@ potato chip : key=potato-crisp kind=chip
 potato crisp : key=potato-crisp kind=crisp
 potato stick : key=potato-crisp kind=chip
 prawn cracker : kind=cracker
+pretzel crumbs : mass kind=pretzel
 pretzel nugget : kind=pretzel
 pretzel rod : kind=pretzel
 pretzel snap : kind=pretzel

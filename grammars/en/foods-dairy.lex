@@ -40,7 +40,6 @@ quail egg = quail's egg
 salted duck egg
 salted egg
 salted egg yolk : kind=yolk
-scrambled egg : group=prepared
 soft-boiled egg
 tea egg : group=prepared
 thousand-year egg
@@ -76,14 +75,12 @@ homogenised milk
 infant formula : group=baby-food
 kefir : kind=kefir
 lactose-free milk
-lassi : kind=lassi dish
 light milk
 long-life milk : key=long-life-milk
 low-fat milk
 malted milk
 milk
 milk kefir : kind=kefir key=kefir
-milkshake : kind=milkshake dish
 non-fat milk : key=skimmed-milk
 nonfat milk : key=skimmed-milk
 one percent milk
@@ -371,7 +368,7 @@ coffee ice cream : kind=ice-cream
 cookies and cream ice cream : kind=ice-cream
 dulce de leche ice cream : kind=ice-cream
 fruit pop : group=confection
-gelato
+gelato : ambiguous
 ice cream = icecream
 ice cream sandwich : group=confection
 ice lolly : group=confection key=ice-lolly
@@ -393,7 +390,7 @@ salted caramel ice cream : kind=ice-cream
 sherbet
 soft serve ice cream : kind=ice-cream
 soft-serve : kind=ice-cream
-sorbet : group=confection dish
+sorbet : group=confection ambiguous dish
 strawberry ice cream : kind=ice-cream
 vanilla ice cream : kind=ice-cream
 vegan ice cream : kind=ice-cream

@@ -448,7 +448,6 @@ porter beer
 real ale
 red ale
 scrumpy
-shandy : ambiguous
 stout : ambiguous
 sweet cider
 sweet stout
@@ -622,7 +621,6 @@ chai concentrate
 chai tea
 chamomile tea
 cherry cola : kind=cola
-cherry limeade
 cherry soda
 chilled coffee
 citrus soda : kind=soda
@@ -665,12 +663,10 @@ fizzy drink
 french roast coffee : proper=1
 fresh lemonade
 freshly brewed coffee
-fruit smoothie
 ginger ale
 ginger beer
 grape soda
 grapefruit soda
-green smoothie
 green tea
 herbal tea
 hibiscus tea
@@ -712,7 +708,6 @@ rooibos
 rooibos tea
 root beer
 slimline tonic
-smoothie : key=vegetable-smoothie dish
 soda : ambiguous
 soft drink : ambiguous
 sparkling lemonade
@@ -731,7 +726,6 @@ tonic : key=tonic-water ambiguous
 tonic water : key=tonic-water
 traditional lemonade
 unsweetened iced tea
-vegetable smoothie : key=vegetable-smoothie
 water kefir
 white tea
 @ FOOD noun mass group=beverage

@@ -248,7 +248,6 @@ anchovy : kind=anchovy
 eomuk : mass key=eomuk
 fillet : ambiguous
 fish ball
-fish cake = fishcake : group=prepared
 fish finger : group=prepared key=fish-finger
 fish stick : group=prepared key=fish-finger
 fish tofu : mass
@@ -259,7 +258,6 @@ korean fish cake : mass key=eomuk proper=1
 naruto : mass key=narutomaki ambiguous
 narutomaki : mass key=narutomaki
 sardine : kind=sardine
-thai fish cake : group=prepared proper=1
 
 # Smoked, cured and tinned fish
 @ FOOD noun mass group=fish kind=fish

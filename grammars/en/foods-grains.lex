@@ -337,8 +337,7 @@ popcorn kernels = popcorn kernel
 popped amaranth
 popped corn
 popping corn
-porridge : kind=oats key=porridge-oats dish
-porridge oats = oat porridge : kind=oats key=porridge-oats
+porridge oats = oat porridge : kind=oats
 pot barley : kind=barley
 prepared polenta
 ptitim : kind=couscous key=giant-couscous
@@ -469,11 +468,9 @@ cooked rice : key=cooked-rice
 cooked white rice : key=cooked-rice
 day-old rice : key=cooked-rice
 easy-cook rice : key=parboiled-rice
-egg fried rice : group=prepared
 five-minute rice
 forbidden rice
 fragrant rice
-fried rice : group=prepared
 garae-tteok
 glutinous rice : key=sticky-rice
 gobindobhog rice

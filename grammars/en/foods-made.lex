@@ -29,7 +29,6 @@ boxed scalloped potatoes
 bran muffin mix
 bread machine mix
 bread mix
-bread pudding : kind=pudding
 brownie mix : key=brownie-mix
 butter cake mix
 butter pecan cake mix
@@ -197,7 +196,6 @@ ready-made pudding : kind=pudding
 ready-to-eat cheesecake filling
 red velvet cake mix
 reduced-fat baking mix
-rice pudding : kind=pudding
 sausage seasoning : strong
 scalloped potato mix
 scone mix
@@ -241,7 +239,6 @@ yellow cake mix
 
 # Potatoes and vegetables, frozen or ready
 @ FOOD noun group=prepared
-apple turnover : dish
 battered fish : plural=fish
 battered fish fillet
 bean patty : dish
@@ -255,42 +252,20 @@ breaded fish fillet
 breaded prawn
 breaded shrimp : plural=shrimp
 breast : ambiguous group=poultry kind=chicken
-burger : ambiguous dish
-burrito : dish
 canned tamale : dish
 carcass : ambiguous group=stock
-cheese pizza : dish
-cheeseburger : dish
-chicken kebab : dish
-chimichanga : dish
-chip : ambiguous kind=chip
 chuck : ambiguous mass group=beef
 coconut shrimp : plural=shrimp
-cornish pasty : dish proper=1
 country-style hash brown : kind=potato
 crinkle-cut fry : kind=chip dish
-croquette : dish
 cubed hash brown : kind=potato
 curly fry : kind=chip dish
-deviled egg : dish
-devilled egg : dish
 diced hash brown : kind=potato
-doner kebab : dish
 drumette : group=poultry kind=chicken
-dumpling : dish
-egg bite : dish
-egg roll : dish
-empanada : dish
-enchilada : dish
 entrecôte : group=beef kind=steak
-fajita : dish
-falafel : dish
 falafel ball : dish
 filet : ambiguous group=beef
-flauta : dish
-french fry : kind=chip dish proper=1 key=french-fry
-fries : kind=chip dish key=french-fry
-frittata : dish
+french fry : kind=chip dish proper=1
 frozen breaded chicken patty
 frozen breaded chicken strip
 frozen breaded fish : plural=fish
@@ -324,142 +299,69 @@ frozen tamale : dish
 frozen taquito : dish
 frozen tater tot : kind=potato
 grilled chicken strip
-gyoza : dish
-gyro : dish
-hand pie : dish
 hash brown : kind=potato key=hash-brown
 hash brown patty : kind=potato key=hash-brown
 hash brown potato : kind=potato
 hock : ambiguous group=pork
 home fry : kind=chip dish
-jamaican patty : dish proper=1
-kabob : dish
-kebab : dish
-lamb kebab : dish
-latke : dish
 loin : ambiguous group=pork kind=pork
 loose-pack hash brown : kind=potato
-mandu : dish
-meat pie : dish
-mini pizza : dish
 mini yorkshire pudding : dish
-momo : dish
-omelette = omelet : dish
-onion bhaji : dish
+omelet : dish ambiguous
 oven chip : kind=chip dish
-pakora : dish
-pasty : dish
-pepperoni pizza : dish
-pizza : dish
 plant-based meatball
 popcorn chicken
 popcorn shrimp : plural=shrimp
-pork dumpling : dish
-pork pie : dish
-pot pie = potpie : dish
-pot sticker : dish
 potato cake : dish
-potato croquette : dish
 potato gem : kind=potato
-potato pancake : dish
 potato puff : kind=potato
-potato rösti : dish
 potato tot : kind=potato
 potato wedge : kind=chip dish
-potsticker : dish
-prawn dumpling : dish
 precooked chicken strip
 pullet : group=poultry kind=chicken
-quesadilla : dish
-quiche : dish
-quiche lorraine : dish
 rasher : ambiguous group=cured-meat kind=bacon
 refrigerated hash brown : kind=potato
-rösti : dish
-samosa : dish
-sandwich : ambiguous dish
-sausage roll : dish
-scotch egg : dish proper=1
 seasoned fry : kind=chip dish
 seasoned potato wedge : kind=chip dish
-seekh kebab : dish
 shank : ambiguous group=lamb
-shawarma : dish
-shish kebab : dish
 shoestring fry : kind=chip dish
 shoulder : ambiguous group=pork kind=pork
 shredded hash brown : kind=potato
 shredded hash brown potato : kind=potato
-shumai : dish
-siu mai : dish
 skinny fry : kind=chip dish
-soup dumpling : dish
 southern-style hash brown : kind=potato
-souvlaki : dish
-spanish omelette : dish proper=1
-spring roll : dish key=vegetable-spring-roll
 steak fry : kind=chip dish
-steak pie : dish
-steamed dumpling : dish
-suet dumpling : dish
 sweet potato fry : kind=chip dish
-taco : dish
-tamale : dish
-taquito : dish
 tater tot : kind=potato
 tenderloin : ambiguous group=pork
 thick-cut chip : kind=chip dish
 thigh : ambiguous group=poultry kind=chicken
-toad in the hole : dish
 triple-cooked chip : kind=chip dish
-turnover : dish
 vegan meatball
 vegan nugget
 vegetable nugget
-vegetable pakora : dish
-vegetable samosa : dish
-vegetable spring roll : dish key=vegetable-spring-roll
 vegetarian meatball
 veggie ball
 veggie nugget
 veggie patty : dish
 waffle fry : kind=chip dish
 wing : ambiguous group=poultry kind=chicken
-wonton : dish
-yorkshire pudding : dish proper=1
+yorkshire pudding : dish proper=1 ambiguous
 
 # Cooked dishes that go into another dish
 @ FOOD noun mass group=prepared
-apple crumble : dish
-apple pie : dish
-apple strudel : dish
-apple tart : dish
 aspic
-babka : dish
-baked alaska : dish
-baklava : dish
-banoffee pie : dish
-barbacoa : dish
 barbecue beef : dish
-barbecue chicken : dish
 barbecue pork : dish
 base gravy
 bean purée : dish
-bean salad : dish
 beef chili : kind=chili dish
-beef stew : dish
-biryani : dish
-blancmange : dish
 bowl of chili : kind=chili dish
 bread stuffing
 brisket burnt ends : dish
-bubble and squeak : kind=mash
 burnt ends : dish
 burrito filling
-butter chicken : dish
 butternut squash purée : kind=mash
-caesar salad : dish
-california roll : dish
 canned beef stew : dish
 canned chili : kind=chili dish
 canned chili with beans : kind=chili dish
@@ -469,261 +371,117 @@ canned sweet potatoes : kind=mash
 canned yam : kind=mash
 canned yams : kind=mash
 carrot purée : kind=mash
-cauliflower cheese : dish
 cauliflower mash : kind=mash
 celeriac mash : kind=mash
-ceviche : dish
-champ : kind=mash
-cheese fondue : dish
-cherry pie : dish
 chestnut stuffing
-chicken curry : dish
 chicken mayonnaise : dish
-chicken salad : dish
-chicken stew : dish
 chicken stuffing
-chicken tikka : dish
-chicken tikka masala : dish
 chili con carne : kind=chili dish key=chili-con-carne
 chili with beans : kind=chili dish
 chili without beans : kind=chili dish
 chilli con carne : kind=chili dish key=chili-con-carne
 chilli sin carne : kind=chili dish
-chocolate mousse : dish
-chop suey : dish
 chopped barbecue : dish
-chow fun : dish
-chow mein : dish
-colcannon : kind=mash
-coleslaw : dish key=coleslaw
+coleslaw : dish ambiguous key=coleslaw
 coney sauce
 coral : ambiguous group=shellfish
 cornbread dressing
 cornbread stuffing
-cottage pie : dish
-crab salad : dish
 creamed spinach
 creamy coleslaw : dish key=coleslaw
 crisp topping : dish
 crumble mix : group=pastry kind=topping
 crumble topping : group=pastry kind=topping key=crumble-topping
-crème brûlée : dish
-crème caramel : dish
-curry : ambiguous dish
 curry base
-dal makhani : dish
 egg mayo
 egg mayonnaise : dish
 egg mayonnaise filling
-egg salad : dish
-fattoush : dish
-fish pie : dish
-flan : dish
-fondue : dish
-fool : dish
 forcemeat
 fried beans : dish
 frozen creamed spinach
-frozen lasagna = frozen lasagne : dish
 fruit mincemeat
-general's chicken : dish
-greek salad : dish proper=1
-green salad : dish
-ham salad : dish
 hot dog chili
 hot dog chili sauce
 hot dog sauce
-jambalaya : dish
 jarred mincemeat
-jerk chicken : dish
-jollof rice : dish
-junket : dish
-katsu chicken : dish
-kedgeree : dish
-key lime pie : dish
 korma base
-lamb curry : dish
-lamb stew : dish
 leftover chilli : kind=chili dish
 leftover mash
 leftover meat
-leftover risotto : dish
 leftover roast meat
 leftover roast potatoes
 leftover roast vegetables
-leftover stew : dish
 leftover stuffing
 leftover veg
 leftover vegetables
-lemon meringue pie : dish
 luxury mincemeat
-macaroni bake : dish
-macaroni salad : dish
 mashed beans : dish
 mashed cauliflower : kind=mash
 mashed swede : kind=mash
 mashed sweet potato = mashed sweet potatoes : kind=mash
 meat jelly
-meatloaf = meat loaf : dish
-mince pie : dish
+meat loaf : dish
 mincemeat : ambiguous
-moussaka : dish
-mousse : dish
 mushy pea purée : kind=mash
-nut roast : dish
 oat crumble : group=pastry kind=topping
 oat topping : group=pastry kind=topping
 onion masala
-orange chicken : dish
-pad thai : dish
-paella : dish
 palak purée
-panna cotta : dish
 parsnip purée : kind=mash
-pasta salad : dish
 pea purée : kind=mash
-pecan pie : dish
 peel : ambiguous group=citrus
 peelings : group=vegetable
-pilaf : dish
-pilau : dish
 pizza topping
 pork stuffing
-posset : dish
-potato salad : dish
+potato salad : dish ambiguous
 prepared stuffing
 pulled beef : dish
 pulled chicken : dish
 pulled jackfruit : dish
 pulled lamb : dish
 pulled turkey : dish
-pumpkin pie : dish
-quinoa salad : dish
-ragout : dish
-ratatouille : dish
 ready meal
-red slaw : dish
 refried black beans : dish
-rice and peas : dish
 rice stuffing
 rind : ambiguous group=citrus
-risotto : dish
 rub : ambiguous group=spice strong
-russian salad : dish proper=1
-sabayon : dish
-salad : ambiguous dish
-salmon mousse : dish
 sandwich filler
 sandwich filling
-sashimi : dish
-satay chicken : dish
 sausage stuffing
 savoury jelly
 scallop coral : group=shellfish
-seafood salad : dish
 seasoned ground beef
 seasoned taco meat
 seaweed salad mix : dish
-shepherd's pie : dish
 shredded barbecue pork : dish
-side salad : dish
-slaw : dish
+slaw : dish ambiguous
 spinach purée
-stewed beef : dish
 streusel : dish
 streusel mix : group=pastry kind=topping
 streusel topping : group=pastry kind=topping key=crumble-topping
-strudel : dish
 stuffing ball
-succotash : dish
 suet-free mincemeat
-sushi : dish
 sweet mincemeat
 sweet potato mash : kind=mash
 sweet potato purée : kind=mash
-syllabub : dish
 syrup from the can : group=syrup liquid
-tabbouleh : dish
 taco beef
 taco filling
 taco meat
-tandoori chicken : dish
-tarka dal : dish
-teriyaki chicken : dish
-three-bean salad : dish
 tinned chilli con carne : kind=chili dish
 tinned ratatouille : dish
-tiramisu : dish
-tossed salad : dish
-trifle : dish
-tuna salad : dish
 turkey chili : kind=chili dish
-turkey loaf : dish
-tv dinner
-vegetable curry : dish
 vegetable peelings : group=vegetable
-vegetable ratatouille : dish
 vegetarian chili : kind=chili dish
 vegetarian mincemeat
 whites : ambiguous group=egg key=egg-white
-zabaglione : dish
 zest : ambiguous group=citrus
 
 @ FOOD noun group=prepared dish
-apple fritter
-arancini : mass
-avocado toast
-banana split : group=confection
 bannock : group=bread
-beans on toast
-blintz
-bolognese ragu : mass
-bouillabaisse : mass group=soup
-cheese on toast
-cheese toastie
-cock-a-leekie : mass group=soup
-coffeecake : group=pastry
-congee : mass
-corn fritter
-courgette fritter
 cruller : group=pastry
-dolma : mass
-dolmades : mass
-fritter
-galantine : mass
-gazpacho : mass group=soup
-genoise : group=pastry
 genoise sponge : group=pastry
-grilled cheese
-hushpuppy = hush puppy : group=bread
-jook : mass
-knish
-leftover bolognese : mass
-leftover ragu : mass
-mulligatawny : mass group=soup
-onigiri : mass
-oxtail soup : mass group=soup
-parfait
-popover : group=bread
-pudding : ambiguous dish
-ramen soup : mass group=soup
-rarebit
-rice ball : mass
-rice porridge : mass
-risotto ball : mass
-rissole
-rugelach : mass group=pastry
-scotch broth : mass group=soup proper=1
-stuffed grape leaves : mass
-stuffed vine leaves : mass
-sundae : group=confection
-tartlet : group=pastry
-terrine : mass
-toastie
-torte : ambiguous group=pastry
-vegetable fritter
-vichyssoise : mass group=soup
-welsh rarebit : proper=1
+hush puppy : group=bread
 
 # For babies
 @ FOOD noun mass group=baby-food

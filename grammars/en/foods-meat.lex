@@ -32,11 +32,9 @@ chicken frame : key=chicken-carcass
 chicken goujon : key=chicken-fillet
 chicken joint : key=chicken-piece
 chicken kebab meat : mass
-chicken kiev : group=prepared
 chicken leg = leg of chicken : key=chicken-leg
 chicken leg and thigh : key=chicken-quarter
 chicken leg quarter : key=chicken-leg
-chicken lollipop
 chicken maryland : key=chicken-quarter
 chicken meat : mass
 chicken mini fillet : key=chicken-tender
@@ -63,7 +61,6 @@ cornish game hen : kind=hen key=cornish-hen proper=1
 cornish hen : kind=hen proper=1 key=cornish-hen
 crumbed chicken : mass group=prepared key=breaded-chicken
 diced chicken : mass key=diced-chicken
-fried chicken : mass group=prepared
 fryer chicken : key=roaster-chicken
 game hen : kind=hen key=cornish-hen
 leftover chicken : mass key=cooked-chicken
@@ -215,16 +212,13 @@ beef patty : kind=patty key=hamburger-patty
 beefburger : kind=patty key=hamburger-patty
 burger patty : kind=patty key=hamburger-patty
 chicken burger patty : kind=patty ground-poultry key=turkey-burger
-chicken meatball : ground-poultry key=turkey-meatball
-frozen meatball : key=meatball
+frozen meatball
 ground beef patty : kind=patty key=hamburger-patty
 hamburger patty : kind=patty key=hamburger-patty
 kofta : kind=kofta dish
 lamb burger : kind=patty
-meatball : dish key=meatball
 pork patty : kind=patty
 turkey burger : kind=patty ground-poultry key=turkey-burger
-turkey meatball : ground-poultry key=turkey-meatball
 turkey patty : kind=patty ground-poultry key=turkey-burger
 
 # Beef and veal
@@ -361,7 +355,7 @@ picanha : mass key=picanha
 point-cut brisket : mass kind=brisket key=brisket-point
 porterhouse : kind=steak key=porterhouse-steak
 porterhouse steak : kind=steak key=porterhouse-steak
-pot roast : kind=roast
+pot roast : kind=roast ambiguous
 prime rib : kind=roast key=prime-rib
 prime rib roast : kind=roast key=prime-rib
 rib eye : kind=steak key=ribeye-steak
@@ -571,7 +565,6 @@ rib : ambiguous kind=rib
 ribeye pork chop : kind=chop key=pork-chop
 riblet : kind=rib
 roast pork : mass key=cooked-pork
-schnitzel : group=prepared kind=schnitzel
 shredded pork : mass key=cooked-pork
 spare rib = sparerib : kind=rib key=spare-rib
 st louis rib : kind=rib key=spare-rib
@@ -752,6 +745,7 @@ heart : ambiguous
 hog casing : key=sausage-casing
 honeycomb tripe : mass key=honeycomb-tripe
 kidney : ambiguous
+lamb fries
 lamb sweetbread : key=sweetbread
 lamb's brain = lamb brain : key=lambs-brain
 lamb's heart = lamb heart
@@ -783,6 +777,7 @@ pork kidney : key=pigs-kidney
 pork liver : mass key=pigs-liver
 pork tail : key=pigs-tail
 pork tongue : key=lambs-tongue
+rocky mountain oyster
 salted pigtail : key=pigs-tail
 sausage casing : key=sausage-casing
 sheep casing : key=sausage-casing
@@ -932,7 +927,7 @@ potted meat : mass
 precooked bacon : mass kind=bacon key=cooked-bacon
 prosciutto : key=prosciutto mass
 prosciutto cotto : mass kind=ham
-pâté : mass group=prepared dish key=pâté
+pâté : mass group=prepared ambiguous dish key=pâté
 real bacon bits : mass kind=bacon key=bacon-bits
 rillettes : mass group=prepared key=rillettes
 rindless bacon : mass kind=bacon key=back-bacon

@@ -400,26 +400,15 @@ vegetable stock powder : key=stock-powder
 # Soup, fresh, tinned and dry
 @ FOOD noun mass group=soup kind=soup
 bean soup mix : strong
-beef noodle soup
 beefy onion soup mix : strong
-bisque : dish
-black bean soup
-borscht : dish
 broccoli cheese soup
 broth mix : strong
-butternut squash soup
 canned soup
 canned tomato soup
 cheddar cheese soup : key=cheddar-cheese-soup
 cheese soup : key=cheddar-cheese-soup
-chicken and rice soup
-chicken and vegetable soup
-chicken noodle soup : key=chicken-noodle-soup
 chicken noodle soup mix : strong
-chicken soup : key=chicken-noodle-soup
 chicken soup mix : strong
-chowder : dish
-clam chowder
 condensed bean with bacon soup
 condensed black bean soup
 condensed broccoli cheese soup
@@ -438,7 +427,6 @@ condensed onion soup
 condensed soup
 condensed tomato soup
 condensed vegetable soup
-corn chowder
 cream of asparagus soup
 cream of bacon soup
 cream of broccoli soup
@@ -467,18 +455,11 @@ french onion soup : proper=1 key=french-onion-soup
 french onion soup mix : strong key=onion-soup-mix proper=1
 golden mushroom soup
 golden onion soup mix : strong
-gumbo : dish
-hot and sour soup
 instant miso soup : strong
 instant soup mix : strong
-leek and potato soup
 leek soup mix : strong
-lentil soup
-lobster bisque
 low-fat cream of chicken soup
 low-sodium cream of mushroom soup
-minestrone : dish
-miso soup
 mushroom soup
 mushroom soup mix : strong
 nacho cheese soup
@@ -489,19 +470,14 @@ onion soup mix : strong key=onion-soup-mix
 packet onion soup : strong
 packet soup : strong
 packet soup mix : strong
-pea soup
-pumpkin soup
 reduced-fat cream of mushroom soup
 soup : ambiguous dish
 soup mix : strong key=vegetable-soup-mix
-split pea soup
 spring vegetable soup mix : strong
 tinned soup
 tinned tomato soup
 tomato soup
 tomato soup mix : strong
-vegetable beef soup
-vegetable soup
 vegetable soup mix : strong key=vegetable-soup-mix
 
 # Water

@@ -86,12 +86,13 @@ lentil pasta : key=gluten-free-pasta
 linguine = linguini
 lumache : key=lumache
 lumaconi : key=lumache
-mac 'n' cheese : group=prepared key=macaroni-and-cheese
+mac 'n' cheese : group=prepared
+mac and cheese : group=prepared
 mac and cheese mix : group=prepared key=macaroni-and-cheese-mix
-mac n cheese : group=prepared key=macaroni-and-cheese
+mac n cheese : group=prepared ambiguous
 macaroni = macaronis : key=macaroni
-macaroni and cheese = mac and cheese, macaroni cheese : group=prepared key=macaroni-and-cheese
 macaroni and cheese mix : group=prepared key=macaroni-and-cheese-mix
+macaroni cheese : group=prepared ambiguous
 macaroni pasta : key=macaroni
 maccheroni : key=macaroni
 mafalda : key=mafaldine
@@ -785,3 +786,8 @@ watermelon seed : key=melon-seed
 white chia seed : key=chia-seed
 white sesame seed
 wild sesame seed : key=perilla-seed
+
+# Said for short
+@ FOOD noun mass group=pasta kind=pasta ambiguous
+elbows : key=macaroni ambiguous
+shells

@@ -128,7 +128,8 @@ vinegar-based hot sauce : strong
 white gravy
 wing sauce
 worcester sauce
-worcestershire sauce : proper=1
+worcestershire : key=worcestershire-sauce proper=1
+worcestershire sauce : proper=1 key=worcestershire-sauce
 yakisoba sauce
 yakitori sauce
 
@@ -138,22 +139,19 @@ alfredo sauce : proper=1
 alfredo sauce mix : proper=1
 apple sauce condiment
 arrabbiata sauce
-artichoke dip : kind=dip
 balti sauce
 barbecue : key=barbecue-sauce ambiguous
 barbecue sauce : key=barbecue-sauce
 basil pesto : key=pesto
 bbq sauce
-bean dip : kind=dip
 bechamel sauce mix
 beurre blanc
 black bean and garlic sauce
-black bean dip : kind=dip
 black bean garlic sauce
 black bean salsa
 black bean sauce
 blonde roux
-bolognese : key=bolognese-sauce
+bolognese : key=bolognese-sauce ambiguous
 bolognese mix
 bolognese sauce = bolognaise sauce : key=bolognese-sauce
 bread sauce
@@ -192,7 +190,6 @@ cocktail sauce
 concentrated tomato purée : kind=tomato
 condensed cheese soup sauce : key=cheese-sauce
 corn salsa
-crab dip : kind=dip
 cranberry jelly
 cranberry relish
 cranberry sauce
@@ -262,9 +259,7 @@ medium salsa
 mild salsa
 mild taco sauce
 mole : ambiguous dish
-mole negro
 mole paste
-mole poblano
 mole sauce
 mushroom oyster sauce : key=vegetarian-oyster-sauce
 mushroom sauce
@@ -273,7 +268,6 @@ mustard sauce
 nacho cheese
 nacho cheese dip
 nacho cheese sauce
-onion dip : kind=dip
 oyster sauce
 oyster-flavoured sauce
 packet sauce mix
@@ -299,7 +293,7 @@ plum sauce
 puttanesca sauce
 queso : key=queso-dip
 queso dip : key=queso-dip
-ragù
+ragù : ambiguous
 raita : dish
 ranch dip : kind=dip
 ranch dip mix : kind=dip
@@ -344,8 +338,6 @@ spaghetti sauce : key=pasta-sauce
 spaghetti sauce mix
 spaghetti seasoning mix
 special sauce : key=burger-sauce
-spinach artichoke dip : kind=dip
-spinach dip : kind=dip
 sriracha : key=sriracha
 sriracha chili sauce
 sriracha hot sauce
@@ -637,7 +629,7 @@ chilli pickle : kind=pickle
 chow chow relish : kind=relish
 chow-chow : kind=relish
 chowchow : kind=relish
-chutney : kind=chutney dish
+chutney : kind=chutney ambiguous dish
 cilantro chutney : kind=chutney
 coconut chutney : kind=chutney
 coriander chutney : kind=chutney
@@ -1001,7 +993,6 @@ iru : group=paste
 jerk barbecue sauce
 kava : group=beverage
 malmsey : group=wine liquid
-margarita : group=beverage liquid dish
 mornay sauce
 mumbo sauce
 nuoc cham : liquid
@@ -1015,9 +1006,7 @@ piccata sauce
 pikliz : group=condiment
 podi : group=spice strong
 punch : ambiguous group=beverage liquid
-rasam : group=soup
 ratafia : group=spirit liquid
-sambar : group=soup
 sarsaparilla : group=beverage liquid
 shito : group=condiment
 soubise

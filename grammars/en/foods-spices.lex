@@ -343,7 +343,7 @@ berbere spice : key=berbere
 berbere spice mix : key=berbere
 biryani masala : key=biryani-masala
 biryani spice mix : key=biryani-masala
-black cardamom : key=black-cardamom
+black cardamom = black cardamoms : key=black-cardamom
 black cumin : key=black-cumin
 black cumin seeds : key=black-cumin
 black lime powder
@@ -366,7 +366,7 @@ calabash nutmeg : key=ground-ehuru
 caraway : key=caraway-seeds
 caraway powder : key=caraway-powder
 caraway seeds = caraway seed : key=caraway-seeds
-cardamom = cardamon : key=cardamom
+cardamom = cardamon, cardamoms : key=cardamom
 cardamom powder : key=cardamom
 cardamom seeds = cardamom seed
 carom : key=ajwain
@@ -498,7 +498,7 @@ granulated onion : key=onion-powder
 grated nutmeg : key=nutmeg
 gravy browning : group=sauce key=gravy-browning
 greek seasoning : proper=1
-green cardamom : key=cardamom
+green cardamom = green cardamoms : key=cardamom
 grill seasoning
 ground allspice : key=allspice
 ground caraway : key=caraway-powder
@@ -910,6 +910,7 @@ coconut flavoring : key=coconut-extract
 coconut flavouring : key=coconut-extract
 coffee essence : key=coffee-extract
 coffee extract : key=coffee-extract
+colouring = coloring : ambiguous
 edible glitter : key=edible-glitter
 edible gold leaf : key=gold-leaf
 flavouring = flavoring : ambiguous

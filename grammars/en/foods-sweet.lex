@@ -300,9 +300,12 @@ chocolate almond bark
 chocolate bark
 chocolate candy coating
 chocolate coating
+chocolate curl
+chocolate curls
 chocolate custard powder
 chocolate drink powder
 chocolate drizzle
+chocolate flakes
 chocolate fudge sauce
 chocolate ganache : key=chocolate-ganache
 chocolate hail
@@ -316,6 +319,9 @@ chocolate nut spread
 chocolate para mesa
 chocolate pieces
 chocolate sauce : key=chocolate-sauce
+chocolate shards
+chocolate shaving
+chocolate shavings
 chocolate shell topping
 chocolate spread : key=chocolate-hazelnut-spread
 chocolate sprinkles
@@ -682,7 +688,7 @@ sweet bean paste : mass group=paste key=sweet-bean-paste
 sweet red bean paste : mass group=paste
 sweets : mass ambiguous
 tinned caramel : mass group=sauce kind=caramel
-toffee : dish
+toffee : ambiguous dish
 toffee popcorn : mass
 toffee sauce : mass group=sauce kind=caramel
 torrone : mass

@@ -805,8 +805,7 @@ wombok : key=napa-cabbage kind=cabbage
 agria potato : proper=1
 baby new potato : key=baby-potato
 baby potato : key=baby-potato
-baked potato : key=baking-potato
-baking potato : key=baking-potato
+baking potato
 canned potato : key=tinned-potato
 charlotte potato : proper=1
 chipping potato
@@ -820,7 +819,6 @@ floury potato
 frozen diced potato : key=frozen-diced-potato
 gold potato : key=yellow-potato
 idaho potato : key=russet-potato
-jacket potato : key=baking-potato
 jersey royal : proper=1 key=jersey-royal
 jersey royal potato : key=jersey-royal proper=1
 kestrel potato : proper=1
@@ -841,8 +839,7 @@ purple potato
 red bliss potato : key=red-potato
 red potato : key=red-potato
 red-skinned potato : key=red-potato
-roast potato : key=roast-potato
-roastie : key=roast-potato
+roastie
 russet : key=russet-potato
 russet potato : key=russet-potato
 russets : key=russet-potato

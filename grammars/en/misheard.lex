@@ -166,7 +166,6 @@ mints beef : means=minced-beef
 mints meat : means=mince
 mirrin : means=mirin
 misso : means=miso
-moose : means=mousse common
 muscle : means=mussel common
 muscles : means=mussels common
 mustered : means=mustard common
