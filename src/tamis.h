@@ -284,7 +284,7 @@ struct dish {
 
 /* What only the words show: `assemble` marks it, `check` asks about it. */
 enum remark_kind {
-	REMARK_UNSAFE_ADVICE,     /* detail: a topic of unsafe.tsv, "raw-marinade" */
+	REMARK_UNSAFE_ADVICE,     /* detail: a topic of cautions.tsv, "raw-marinade" */
 	REMARK_RAW_SERVED,        /* served raw; detail: the food, "egg yolk" */
 	REMARK_CAUTION,           /* the host warns those at risk of raw food */
 	REMARK_MISHEARD,          /* detail: the likely words, "four cups"; or empty */
