@@ -874,7 +874,6 @@ cheese thin : kind=cracker
 cheese-flavored cracker : kind=cracker
 cheese-flavoured corn chip : kind=chip
 chevda : mass
-club cracker : kind=cracker
 corn cake
 corn chip : kind=chip key=tortilla-chip
 corn nuts = corn nut

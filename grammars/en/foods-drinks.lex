@@ -521,7 +521,6 @@ grape juice
 grape juice concentrate : kind=concentrate
 guava juice
 guava nectar
-juice : ambiguous
 juice from the pineapple
 kimchi brine
 kimchi juice

@@ -301,7 +301,6 @@ kasha : key=buckwheat
 khorasan wheat
 kodo millet
 little millet
-lotus seeds puffed
 maftoul : kind=couscous
 maize meal : key=cornmeal
 makhana
@@ -394,7 +393,6 @@ bran flakes = bran flake
 breakfast cereal : key=breakfast-cereal
 cereal : key=breakfast-cereal
 cereal hoops
-cereal squares : key=rice-squares-cereal
 chocolate cereal
 chocolate puff cereal
 cinnamon cereal
@@ -414,10 +412,9 @@ muesli
 o-shaped oat cereal
 oat cereal
 puffed rice cereal : key=crisped-rice-cereal
-rice bubbles
 rice cereal : key=crisped-rice-cereal
 rice pops
-rice squares cereal = rice square cereal, square rice cereal : key=rice-squares-cereal
+rice square cereal
 shredded wheat
 toasted granola
 toasted oat cereal

@@ -429,7 +429,6 @@ onion masala
 palak purée
 parsnip purée : kind=mash
 pea purée : kind=mash
-peel : ambiguous group=citrus
 peelings : group=vegetable
 pizza topping
 pork stuffing
@@ -443,7 +442,6 @@ pulled turkey : dish
 ready meal
 refried black beans : dish
 rice stuffing
-rind : ambiguous group=citrus
 rub : ambiguous group=spice strong
 sandwich filler
 sandwich filling
@@ -464,7 +462,6 @@ suet-free mincemeat
 sweet mincemeat
 sweet potato mash : kind=mash
 sweet potato purée : kind=mash
-syrup from the can : group=syrup liquid
 taco beef
 taco filling
 taco meat
@@ -475,7 +472,6 @@ vegetable peelings : group=vegetable
 vegetarian chili : kind=chili dish
 vegetarian mincemeat
 whites : ambiguous group=egg key=egg-white
-zest : ambiguous group=citrus
 
 @ FOOD noun group=prepared dish
 bannock : group=bread

@@ -1,6 +1,5 @@
 # Meat, poultry, game, offal, cured meat and sausages.
-# kind: the wider word by which talk comes back to the cut ("the chicken").
-# ground-poultry marks minced chicken, turkey and the like.
+# What the attributes mean stands in foods-vegetables.lex.
 
 # Poultry
 @ FOOD noun group=poultry kind=chicken
@@ -245,13 +244,12 @@ beef for stir-fry : mass key=shaved-beef
 beef joint = joint of beef : key=beef-joint
 beef marrow : mass group=offal key=bone-marrow
 beef marrow bone : key=beef-marrow-bone
-beef navel : mass key=beef-ribs-short-plate
+beef navel : mass key=beef-plate
 beef neck : key=beef-neck-bone
 beef neck bone : key=beef-neck-bone
-beef plate : mass key=beef-ribs-short-plate
+beef plate : mass key=beef-plate
 beef rib : kind=rib key=beef-rib
 beef rib roast : kind=roast key=prime-rib
-beef ribs short plate : mass key=beef-ribs-short-plate
 beef roast : kind=roast
 beef round : mass kind=steak key=beef-round
 beef round steak : mass kind=steak key=beef-round
@@ -381,6 +379,7 @@ scotch fillet steak : kind=steak key=ribeye-steak proper=1
 shaved beef : mass key=shaved-beef
 shaved steak : mass key=shaved-beef
 shell steak : kind=steak key=strip-steak
+short plate : mass key=beef-plate
 short rib : kind=rib key=short-rib
 shredded beef : mass key=cooked-beef
 silverside : mass key=silverside
@@ -1049,10 +1048,8 @@ landjäger : mass
 lap cheong : mass kind=sausage key=chinese-sausage
 lap chong : mass kind=sausage key=chinese-sausage
 lap xuong : mass kind=sausage key=chinese-sausage
-lil smokie : kind=sausage key=cocktail-sausage
 lincolnshire sausage : kind=sausage key=cumberland-sausage
 linguiça : mass
-little smokies : kind=sausage key=cocktail-sausage
 longaniza = longanisa : mass
 loose sausage : mass kind=sausage key=sausage-meat
 lorne sausage : mass proper=1 key=lorne-sausage
@@ -1087,7 +1084,6 @@ smoked beef sausage : mass kind=sausage key=smoked-sausage
 smoked sausage : mass kind=sausage key=smoked-sausage
 soft chorizo : mass kind=chorizo key=cooking-chorizo
 soy chorizo : mass kind=chorizo group=tofu key=soy-chorizo
-soyrizo : mass kind=chorizo group=tofu key=soy-chorizo
 spanish chorizo : mass key=chorizo proper=1
 spicy italian sausage : kind=sausage key=italian-sausage
 square sausage : mass key=lorne-sausage

@@ -388,7 +388,6 @@ cowpea : key=black-eyed-pea
 cranberry bean : key=cranberry-bean
 cream pea : kind=pea key=field-pea
 crowder pea : kind=pea key=field-pea
-dalia split : key=roasted-chickpea
 dark red kidney bean : key=kidney-bean
 desi chickpea : kind=chickpea key=black-chickpea
 douchi : group=condiment key=fermented-black-bean

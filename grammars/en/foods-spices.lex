@@ -1,5 +1,4 @@
 # Herbs, spices, blends, salt, pepper, leavening, yeast, setting agents, extracts.
-# strong: a tablespoon where a teaspoon is usual is worth a question.
 
 # Herbs, fresh or dried by the word before them
 @ FOOD noun mass group=herb
@@ -716,7 +715,6 @@ urfa chilli : key=urfa-biber
 urfa pepper : key=urfa-biber
 vanilla bean powder : group=extract key=vanilla-powder
 vanilla powder : group=extract key=vanilla-powder
-vegetable bouillon seasoning
 vinegar powder
 wasabi powder
 wattleseed
@@ -797,6 +795,7 @@ dry yeast : key=dried-yeast
 easy-bake yeast : key=instant-yeast
 easy-blend dried yeast : key=instant-yeast
 easy-blend yeast : key=instant-yeast
+fast yeast : key=instant-yeast
 fast-acting dried yeast : key=instant-yeast
 fast-action dried yeast : key=instant-yeast
 fast-action yeast = fast-acting yeast : key=instant-yeast
@@ -857,7 +856,6 @@ instant custard powder : key=custard-powder
 instant gravy : group=sauce key=gravy-granules
 instant thickener : key=sauce-thickener
 isinglass
-jam setting sugar pectin : key=pectin
 junket powder
 liquid pectin : key=pectin
 meringue powder : group=egg

@@ -1,6 +1,17 @@
 # Vegetables, leaves, roots, mushrooms and sea vegetables, fresh and preserved.
-# key: two names of one purchase share it; the key is never printed.
-# kind: the wider word by which talk comes back to the food ("the squash").
+#
+# What the foods-*.lex files say of a food:
+#   group=     one broad class: vegetable, spice, poultry, ground-meat ...
+#   key=       shared by names of one purchase (aubergine, eggplant); not printed
+#   kind=      the wider word by which talk comes back to it ("the squash")
+#   proper=N   its first N words are written with a capital
+#   mass       no plural: rice, butter
+#   liquid     an ounce of it may be a fluid ounce
+#   free       needs no amount: salt, water, oil
+#   strong     a tablespoon where a teaspoon is usual is worth a question
+#   dish       also the name of a dish
+#   ambiguous  an everyday word or a dish too: wants an amount or a verb beside it
+#   ground-poultry  minced chicken, turkey and the like
 
 # Onions and garlic
 @ FOOD noun group=vegetable kind=onion
@@ -66,7 +77,6 @@ wild garlic : mass group=leaf-vegetable key=wild-garlic
 baby plum tomato = plum toms
 beef tomato : key=beefsteak-tomato
 beefsteak tomato : key=beefsteak-tomato
-campari tomato : proper=1
 canned tomato : key=canned-tomato
 cherry tomato = cherry toms
 chopped tomato = chopped toms : key=diced-tomato
