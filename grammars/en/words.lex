@@ -249,7 +249,6 @@ used to
 able to
 about to
 ready to
-let
 to
 @ NEG
 not
@@ -854,3 +853,66 @@ weve
 theyre
 theyll
 itll
+
+# Food words that mean what is there already, unless an amount says otherwise.
+@ GENERICFOOD noun
+fat
+meat
+fish
+fruit
+vegetable
+veg : mass
+juice
+skin
+bone
+flesh
+seed
+shell
+liquid
+mixture
+filling
+batter
+dough
+crust
+crumb
+base
+pan juice
+dripping
+leftover
+food
+baby food
+supper
+sauce
+dressing
+marinade
+brine
+stuff
+cake
+bread
+loaf
+pea
+nut
+walnut
+curd
+starch
+sugar syrup
+yolk
+
+# Words that tell what a stretch of time is for, where the verb does not.
+@ TIMECUE noun
+fridge = refrigerator, icebox, cool box, chiller, fridges : action=chill
+freezer : action=freeze
+@ TIMECUE
+rise = rises, rising, risen, proof, proofing, proofs, prove, proving, doubled, double, doubles, doubling, puffed up : action=prove
+cool = cools, cooling, cool down, cooled : action=cool
+rest = rests, resting : action=rest
+sit = sits, sitting : action=rest
+stand = stands, standing : action=rest
+relax = relaxes : action=rest
+release = natural release : action=rest
+soak = soaks, soaking, soaked : action=soak
+steep = steeps, steeping, infuse, infuses : action=soak
+marinate = marinates, marinating, marinade, brine : action=marinate
+set up = firm up, sets : action=set
+simmer = simmers, simmering, tick, tick over, tick away, ticking, bubble away, bubbles, bubbling away, blip, blipping, putter : action=simmer
+whistle = whistles : action=pressure-cook

@@ -146,6 +146,22 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	k->now.action = action_of(&k->m->c, n);
 }
 
+/* A comma after its verb, a marker, or an "and" before an instruction. */
+static bool
+ends_subordinate(const struct cutter *k, uint32_t at)
+{
+	const struct node *n = &k->top->node.v[at];
+	const struct node *next = at + 1 < k->top->node.n ? n + 1 : NULL;
+
+	if (is_raw(k, n, "MARK"))
+		return true;
+	if (is_raw(k, n, "COMMA"))
+		return k->absorbed;
+	return is_raw(k, n, "AND") && next &&
+	       (node_is(&k->m->c, next, "VDO") || node_is(&k->m->c, next, "VNOT") ||
+		   node_is(&k->m->c, next, "VHAVE"));
+}
+
 static void
 meet(struct cutter *k, uint32_t at)
 {
@@ -162,9 +178,10 @@ meet(struct cutter *k, uint32_t at)
 	if (subordinates(k, n)) {
 		k->absorbing = true;
 		k->absorbed = false;
-	} else if (k->absorbing && k->absorbed &&
-		   (is_raw(k, n, "COMMA") || is_raw(k, n, "MARK"))) {
+	} else if (k->absorbing && ends_subordinate(k, at)) {
 		k->absorbing = false;
+	} else if (k->absorbing && is_raw(k, n, "BE")) {
+		k->absorbed = true;
 	}
 	if (verb_kind(&k->m->c, n, &kind))
 		meet_verb(k, at, kind);

@@ -182,6 +182,36 @@ is_aside_time(const struct deed_reader *r, uint32_t at)
 }
 
 static bool
+is_claim(const struct maker *m, const struct node *n)
+{
+	const struct level *l = chart_level(&m->c, "claim");
+
+	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg <= n->beg; i++)
+		if (l->node.v[i].end >= n->end && node_is(&m->c, &l->node.v[i], "CLAIM"))
+			return true;
+	return false;
+}
+
+/* "keeps two days in the fridge": how long it lasts, not how long it takes. */
+static bool
+is_keeping(const struct deed_reader *r, uint32_t at)
+{
+	static const char *const words[] = {
+	    "keeps", "keep", "lasts", "last", "leftovers", "leftover", "good", "left"};
+	uint32_t token = r->top->node.v[at].beg;
+	uint32_t beg = r->top->node.v[r->q->beg].beg;
+
+	if (!has_token(r->m, token, r->top->node.v[at].end, "days") &&
+	    !has_token(r->m, token, r->top->node.v[at].end, "weeks") &&
+	    !has_token(r->m, token, r->top->node.v[at].end, "week"))
+		return false;
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (has_token(r->m, token > beg + 8 ? token - 8 : beg, token, words[i]))
+			return true;
+	return false;
+}
+
+static bool
 says_side(const struct deed_reader *r, uint32_t at)
 {
 	for (uint32_t i = at + 1; i < r->q->end && i <= at + 4; i++)
@@ -196,6 +226,8 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 	struct duration *d = &r->d->duration;
 	int64_t min = ms_of(&s->value, false), max = ms_of(&s->value, true);
 
+	if (is_claim(r->m, &r->top->node.v[at]) || is_keeping(r, at))
+		return;
 	if (is_aside_time(r, at)) {
 		r->d->time_cue = true;
 		return;
@@ -279,9 +311,10 @@ read_node(struct deed_reader *r, uint32_t at)
 	struct field_nodes f;
 	struct said s;
 
-	if (node_is(c, n, "ING") || node_is(c, n, "INGS"))
+	if (node_is(c, n, "ING") || node_is(c, n, "INGS")) {
 		r->d->foods++;
-	else if (node_is(c, n, "EQ"))
+		r->d->listing = r->d->listing || node_field(c, n, "amount", &f);
+	} else if (node_is(c, n, "EQ"))
 		read_equipment(r, at);
 	else if (node_is(c, n, "HEAT"))
 		read_heat(r, at);
@@ -305,6 +338,22 @@ read_node(struct deed_reader *r, uint32_t at)
 	}
 }
 
+static bool
+may_stand_between(const struct deed_reader *r, uint32_t at)
+{
+	const struct node *n = &r->top->node.v[at];
+	static const char *const classes[] = {
+	    "PRON", "DET", "ADV", "FILLER", "TOWORD", "QUANT"};
+
+	if (node_is(&r->m->c, n, "ING") || node_is(&r->m->c, n, "INGS") ||
+	    node_is(&r->m->c, n, "EQ"))
+		return true;
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
+		if (raw_is(r, at, classes[i]))
+			return true;
+	return false;
+}
+
 /* "let it rest", "leave that to cool", "keep stirring": the second verb says
  * what is done. */
 static const struct lexeme *
@@ -312,12 +361,9 @@ second_verb(const struct deed_reader *r)
 {
 	static const char *const classes[] = {"ACTION", "ACTION_ING"};
 
-	for (uint32_t i = r->q->verb + 1; i < r->q->end && i <= r->q->verb + 6; i++) {
+	for (uint32_t i = r->q->verb + 1; i < r->q->end; i++) {
 		const struct node *n = &r->top->node.v[i];
 
-		if (raw_is(r, i, "UNTIL") || raw_is(r, i, "COMMA") ||
-		    node_is(&r->m->c, n, "DUR"))
-			break;
 		for (size_t k = 0; k < 2; k++) {
 			const struct reading *a = node_reading(&r->m->c, n, classes[k]);
 
@@ -327,23 +373,9 @@ second_verb(const struct deed_reader *r)
 			    !raw_is(r, i, "PREP"))
 				return a->lexeme;
 		}
+		if (!may_stand_between(r, i))
+			break;
 	}
-	return NULL;
-}
-
-/* The cooking that putting food into an appliance stands for. */
-static const char *
-cooking_in(const char *appliance)
-{
-	static const char *const table[][2] = {{"oven", "bake"}, {"grill", "grill"},
-	    {"air-fryer", "air-fry"}, {"fryer", "deep-fry"}, {"smoker", "smoke"},
-	    {"microwave", "microwave"}, {"slow-cooker", "slow-cook"}, {"steamer", "steam"},
-	    {"pressure-cooker", "pressure-cook"}, {"barbecue", "grill"},
-	    {"water-bath", "cook"}, {"stove", "cook"}, {"toaster", "toast"}};
-
-	for (size_t i = 0; appliance && i < sizeof table / sizeof *table; i++)
-		if (str_is_z(str_of(appliance), table[i][0]))
-			return table[i][1];
 	return NULL;
 }
 
@@ -361,54 +393,21 @@ take_action(struct deed_reader *r, const struct lexeme *l)
 		r->d->appliance = appliance.p;
 }
 
-static bool
-is_cold(const struct deed_reader *r, const char **action)
-{
-	uint32_t beg = r->top->node.v[r->q->beg].beg,
-		 end = r->top->node.v[r->q->end - 1].end;
-
-	if (has_token(r->m, beg, end, "fridge") ||
-	    has_token(r->m, beg, end, "refrigerator"))
-		*action = "chill";
-	else if (has_token(r->m, beg, end, "freezer"))
-		*action = "freeze";
-	else
-		return false;
-	return true;
-}
-
 static void
 settle_action(struct deed_reader *r)
 {
 	const struct lexeme *l = r->q->action, *second = NULL;
-	const char *implied;
 
 	r->d->light = l && lexeme_has(l, "light");
 	if (l && (r->d->light || str_is_z(lexeme_get(l, "kind"), "rest") ||
 		     str_is_z(lexeme_get(l, "kind"), "move")))
 		second = second_verb(r);
-	if (second)
+	if (second) {
+		r->d->light = false;
 		l = second;
+	}
 	if (l)
 		take_action(r, l);
-	if (second || (l && r->d->heats))
-		return;
-	if (l && !r->d->light && !str_is_z(r->d->kind, "move") &&
-	    !str_is_z(r->d->kind, "rest") && !str_is_z(r->d->kind, "add"))
-		return;
-	if (r->d->duration.present && is_cold(r, &implied)) {
-		r->d->action = str_of(implied);
-		r->d->kind = STR("chill");
-		r->d->passive = true;
-		return;
-	}
-	implied = cooking_in(r->d->appliance);
-	if (implied && r->d->moves_into &&
-	    (r->d->duration.present || r->d->doneness.text.n || r->d->doneness.known)) {
-		r->d->action = str_of(implied);
-		r->d->kind = STR("heat");
-		r->d->heats = r->d->passive = true;
-	}
 }
 
 void

@@ -20,12 +20,21 @@ struct deed {
 	struct doneness doneness;
 	bool more;                      /* "another five minutes" */
 	bool time_cue;                  /* "a few minutes": said, though no measure */
+	bool listing;                   /* a bare list of foods, some with amounts */
 	uint32_t foods;                 /* ING and INGS nodes in it */
 	bool pronoun, equipment, thing; /* has an object of some kind */
 	bool anything; /* something a recipe could print besides the verb */
 };
 
 void deed_read(const struct maker *m, const struct clause *q, struct deed *out);
+
+/* Fills in what the time of a clause is for where its verb does not say;
+ * `hot` is the appliance that the dish was last in or on, or NULL. */
+void deed_imply(
+    const struct maker *m, const struct clause *q, const char *hot, struct deed *d);
+
+/* roles.c: gives the measures of the clause their role. */
+void roles_of_clause(struct maker *m, const struct clause *q, const struct deed *d);
 
 /* Is the temperature node inside an "until", or next to a thermometer's verb? */
 enum measure_role deed_role(const struct maker *m, const struct clause *q, uint32_t node);

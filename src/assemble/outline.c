@@ -47,26 +47,32 @@ last_word(struct str s)
 	return str_cut(s, at, s.n);
 }
 
+/* The last token of a name, without what comes with it. */
+static uint32_t
+last_of(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	uint32_t last = beg;
+
+	for (uint32_t i = beg; i < end && (i == beg || !token_is(m, i, "WITH")); i++)
+		last = i;
+	return last;
+}
+
 /* The lemma of a name's last word: what two names of one dish share. */
 static struct str
 head_of(const struct maker *m, uint32_t beg, uint32_t end)
 {
 	static const char *const classes[] = {"DISH", "PARTHEAD", "FOOD"};
-	uint32_t last = end;
+	uint32_t last = last_of(m, beg, end);
 
-	for (uint32_t i = beg; i < end; i++)
-		if (i > beg && token_is(m, i, "WITH"))
-			break;
-		else
-			last = i;
-	for (size_t k = 0; last < end && k < 3; k++) {
+	for (size_t k = 0; beg < end && k < 3; k++) {
 		const struct reading *r = entry_reading(
 		    m->c.tokens.token.v[last].entry, grammar_class(m->g, classes[k]));
 
 		if (r)
 			return k < 2 ? r->lexeme->lemma : last_word(r->lexeme->lemma);
 	}
-	return last < end ? m->c.tokens.token.v[last].norm : STR("");
+	return beg < end ? m->c.tokens.token.v[last].norm : STR("");
 }
 
 static enum opening_kind
@@ -104,6 +110,7 @@ collect(struct outline *o, const struct node *n)
 	const struct maker *m = o->m;
 	struct field_nodes f;
 	struct opening x = {.kind = kind_of(m, n)};
+	uint32_t last;
 
 	if ((!node_is(&m->c, n, "OPEN") && !node_is(&m->c, n, "NAME")) ||
 	    !node_field(&m->c, n, "name", &f))
@@ -112,9 +119,10 @@ collect(struct outline *o, const struct node *n)
 	x.end = f.v[f.n - 1].end;
 	x.name = text_of_tokens(m, x.token, x.end);
 	x.head = head_of(m, x.token, x.end);
-	x.is_part = token_is(m, x.end - 1, "PARTHEAD") && !token_is(m, x.end - 1, "DISH");
-	x.is_dish = token_is(m, x.end - 1, "DISH");
-	x.may_be_part = x.is_dish && token_is(m, x.end - 1, "PARTHEAD");
+	last = last_of(m, x.token, x.end);
+	x.is_dish = token_is(m, last, "DISH");
+	x.is_part = token_is(m, last, "PARTHEAD") && !x.is_dish;
+	x.may_be_part = x.is_dish && token_is(m, last, "PARTHEAD");
 	if ((x.kind == OPENING_TODAY || x.kind == OPENING_ALSO) && x.is_part)
 		x.kind = OPENING_WITH;
 	x.leads = x.kind >= OPENING_LEAD || leads(m, x.token);
@@ -538,7 +546,7 @@ open_first(struct outline *o)
 		int64_t t = place_of(m, x->token, x->token + 1).cue_ms;
 
 		if (x->kind == OPENING_BACK || x->kind == OPENING_WITH ||
-		    x->kind == OPENING_PART)
+		    x->kind == OPENING_PART || (x->is_part && x->kind < OPENING_TURN))
 			continue;
 		if (!any || (opens_later(o, any) && !opens_later(o, x)) ||
 		    (any->kind < OPENING_TODAY && x->kind >= OPENING_TODAY))

@@ -5,11 +5,6 @@
  */
 #include "assemble/deed.h"
 
-struct finder {
-	const struct maker *m;
-	size_t clause;
-};
-
 /* The measure whose source span begins where the node's words do. */
 static struct measure *
 measure_at(struct maker *m, struct span source)
@@ -82,6 +77,13 @@ give(struct maker *m, const struct clause *q, const struct deed *d, uint32_t at)
 	}
 }
 
+void
+roles_of_clause(struct maker *m, const struct clause *q, const struct deed *d)
+{
+	for (uint32_t k = q->beg; k < q->end; k++)
+		give(m, q, d, k);
+}
+
 static void
 claim(struct maker *m, const struct node *n)
 {
@@ -103,9 +105,10 @@ roles_give(struct maker *m)
 	for (size_t i = 0; i < m->clause.n; i++) {
 		struct deed d;
 
+		if (m->clause.v[i].dish >= 0)
+			continue;
 		deed_read(m, &m->clause.v[i], &d);
-		for (uint32_t k = m->clause.v[i].beg; k < m->clause.v[i].end; k++)
-			give(m, &m->clause.v[i], &d, k);
+		roles_of_clause(m, &m->clause.v[i], &d);
 	}
 	for (size_t i = 0; claims && i < claims->node.n; i++)
 		claim(m, &claims->node.v[i]);

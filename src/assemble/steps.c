@@ -27,8 +27,9 @@ struct stepper {
 	const struct node *pending_node;
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
-	bool loose;   /* the script has next to no punctuation */
-	uint32_t cue; /* of the last sentence */
+	const char *hot; /* the appliance that the dish was last in or on */
+	bool loose;      /* the script has next to no punctuation */
+	uint32_t cue;    /* of the last sentence */
 };
 
 static struct part *
@@ -130,8 +131,11 @@ take_heat(struct stepper *k, const struct deed *d)
 	if (!s->appliance || (d->heats && d->appliance))
 		s->appliance = appliance;
 	if (d->temperature.present) {
-		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE) {
-			const char *target = has_setting(appliance) ? appliance : "oven";
+		if (d->temperature.unit && (d->temperature.role == ROLE_APPLIANCE ||
+					       d->temperature.role == ROLE_OIL)) {
+			const char *target = d->temperature.role == ROLE_OIL ? "fryer"
+					     : has_setting(appliance)        ? appliance
+									     : "oven";
 
 			setting_of(k, target)->temperature = d->temperature;
 			if (!s->appliance)
@@ -189,29 +193,74 @@ take_deed(struct stepper *k, const struct deed *d)
 		  (d->heats && (d->doneness.text.n || d->doneness.known));
 }
 
+/* Kinds of action whose bare object is an ingredient: "season with pepper". */
 static bool
-introduces(const struct clause *q, const struct mention *x)
+takes_food(const struct deed *d)
 {
-	switch (q->kind) {
-	case CLAUSE_NOT:
+	static const char *const kinds[] = {"add", "mix", "season", "garnish", "coat",
+	    "heat", "finish", "marinate", "cut", "serve"};
+
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (str_is_z(d->kind, kinds[i]))
+			return true;
+	return d->light || str_is_z(d->kind, "move");
+}
+
+static bool
+is_generic(const struct maker *m, const struct mention *x)
+{
+	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, x->key));
+
+	return str_is_z(x->group, "water") ||
+	       (e && entry_reading(e, grammar_class(m->g, "GENERICFOOD")));
+}
+
+/* Is the node part of a dish's name, said where the cook turns to it? */
+static bool
+is_in_name(const struct maker *m, const struct node *n)
+{
+	const struct level *l = chart_level(&m->c, "outline");
+	struct field_nodes f;
+
+	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg <= n->beg; i++)
+		if (l->node.v[i].end > n->beg && node_is(&m->c, &l->node.v[i], "OPEN") &&
+		    node_field(&m->c, &l->node.v[i], "name", &f) && f.v[0].beg <= n->beg &&
+		    f.v[f.n - 1].end >= n->end)
+			return true;
+	return false;
+}
+
+/* May this mention begin a line of the ingredient list? */
+static bool
+introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
+    const struct mention *x)
+{
+	bool measured = x->amount.known || x->size.known;
+
+	if (q->kind == CLAUSE_NOT)
 		return false;
-	case CLAUSE_CHAT:
+	if (q->kind == CLAUSE_CHAT)
 		return x->amount.known && x->amount.unit;
-	default:
+	if (measured || x->amount.present)
 		return true;
-	}
+	if (is_generic(k->m, x) || is_in_name(k->m, x->node))
+		return false;
+	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
+		return takes_food(d);
+	return d->listing && !x->definite;
 }
 
 static void
-add_foods(struct stepper *k, const struct clause *q, const struct node *n)
+add_foods(
+    struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
 {
 	struct mention x[MENTIONS_MAX];
 	size_t count = mentions_of(k->m, n, x, MENTIONS_MAX);
 	bool acts = q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT;
 
 	for (size_t i = 0; i < count; i++) {
-		int at =
-		    ingredient_add(k->m, k->dish, k->part, &x[i], introduces(q, &x[i]));
+		int at = ingredient_add(
+		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
 
 		if (acts)
 			use_ingredient(k, at);
@@ -253,7 +302,7 @@ add_equipment(struct stepper *k, const struct node *n)
 }
 
 static void
-add_things(struct stepper *k, const struct clause *q)
+add_things(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	const struct level *top = chart_top(&k->m->c);
 
@@ -262,11 +311,11 @@ add_things(struct stepper *k, const struct clause *q)
 		struct field_nodes f;
 
 		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS"))
-			add_foods(k, q, n);
+			add_foods(k, q, d, n);
 		if (node_field(&k->m->c, n, "thing", &f) ||
 		    node_field(&k->m->c, n, "object", &f))
 			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
-				add_foods(k, q, f.v);
+				add_foods(k, q, d, f.v);
 		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
 		    node_is(&k->m->c, n, "EQ"))
 			add_equipment(k, n);
@@ -351,7 +400,7 @@ do_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	if (w.used_pending)
 		k->pendings = 0;
 	add_sentence(k, s, at);
-	add_things(k, q);
+	add_things(k, q, d);
 	if (q->kind == CLAUSE_GO)
 		k->pendings = 0;
 	take_deed(k, d);
@@ -375,7 +424,7 @@ bare_heat(struct stepper *k, const struct clause *q, const struct deed *d)
 	if (follows)
 		flush_pending(k);
 	add_sentence(k, sentence_write(&w, q, verb), at);
-	add_things(k, q);
+	add_things(k, q, d);
 	take_deed(k, d);
 	if (!k->step.heats && (d->duration.present || d->temperature.heat.n)) {
 		k->step.heats = true;
@@ -393,14 +442,27 @@ have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	if (d->foods && d->equipment && !k->loose) {
 		flush_pending(k);
 		add_sentence(k, sentence_write(&w, q, STR("put")), at);
-		add_things(k, q);
+		add_things(k, q, d);
 		k->pendings = 0;
 		take_deed(k, d);
 	} else if (d->foods) {
-		add_things(k, q);
+		add_things(k, q, d);
 	} else if (d->duration.present || d->temperature.present) {
 		bare_heat(k, q, d);
 	}
+}
+
+/* Keeps in mind where the food is: an oil's temperature makes a fryer of a pot. */
+static void
+follow_heat(struct stepper *k, const struct deed *d)
+{
+	if (d->temperature.unit && d->temperature.role == ROLE_OIL)
+		k->hot = "fryer";
+	else if (d->appliance && !(k->hot && str_is_z(str_of(k->hot), "fryer") &&
+				     str_is_z(str_of(d->appliance), "stove")))
+		k->hot = d->appliance;
+	else if (d->temperature.heat.n && !k->hot)
+		k->hot = "stove";
 }
 
 static void
@@ -409,17 +471,22 @@ take_clause(struct stepper *k, const struct clause *q)
 	struct deed d;
 
 	deed_read(k->m, q, &d);
+	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
+		deed_imply(k->m, q, k->hot, &d);
+	roles_of_clause(k->m, q, &d);
+	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
+		follow_heat(k, &d);
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
 		if (is_worth_writing(&d))
 			do_clause(k, q, &d);
 		else
-			add_things(k, q);
+			add_things(k, q, &d);
 		break;
 	case CLAUSE_NOT:
 	case CLAUSE_CHAT:
-		add_things(k, q);
+		add_things(k, q, &d);
 		break;
 	case CLAUSE_HAVE:
 	case CLAUSE_BE:
@@ -444,8 +511,10 @@ move_to(struct stepper *k, const struct clause *q)
 		flush_pending(k);
 		close_step(k);
 	}
-	if (k->dish != q->dish)
+	if (k->dish != q->dish) {
 		k->settings = 0;
+		k->hot = NULL;
+	}
 	k->dish = q->dish;
 	k->part = q->part;
 }
@@ -466,8 +535,11 @@ list_clause(struct stepper *k, const struct clause *q)
 {
 	struct part *p = part_now(k);
 	size_t before = p->ingredients;
+	struct deed d;
 
-	add_things(k, q);
+	deed_read(k->m, q, &d);
+	d.listing = true;
+	add_things(k, q, &d);
 	k->pendings = 0;
 	k->uses = 0;
 	for (size_t i = before; i < p->ingredients; i++) {

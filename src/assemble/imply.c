@@ -1,0 +1,104 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * What a stretch of time is for where no verb says it: "Lid on, ten minutes",
+ * "that goes in for half an hour", "leave it an hour, until it's doubled".
+ */
+#include "assemble/deed.h"
+
+/* The cooking that putting food into an appliance stands for. */
+static const char *
+cooking_in(const char *appliance)
+{
+	static const char *const table[][2] = {{"oven", "bake"}, {"grill", "grill"},
+	    {"air-fryer", "air-fry"}, {"fryer", "deep-fry"}, {"smoker", "smoke"},
+	    {"microwave", "microwave"}, {"slow-cooker", "slow-cook"}, {"steamer", "steam"},
+	    {"pressure-cooker", "pressure-cook"}, {"barbecue", "grill"},
+	    {"water-bath", "cook"}, {"stove", "cook"}, {"toaster", "toast"}};
+
+	for (size_t i = 0; appliance && i < sizeof table / sizeof *table; i++)
+		if (str_is_z(str_of(appliance), table[i][0]))
+			return table[i][1];
+	return NULL;
+}
+
+static void
+take(const struct maker *m, struct deed *d, const char *action)
+{
+	const struct entry *e =
+	    lexicon_find(&m->g->lexicon, lexicon_key(m->a, str_of(action)));
+	const struct reading *r = entry_reading(e, grammar_class(m->g, "ACTION"));
+
+	d->action = str_of(action);
+	d->lexeme = r ? r->lexeme : NULL;
+	d->kind = lexeme_get(d->lexeme, "kind");
+	d->heats = lexeme_has(d->lexeme, "heats");
+	d->passive = true;
+	d->light = false;
+}
+
+/* A word of the clause that tells: fridge, doubled, rest. The last one counts,
+ * for the purpose follows ("in the marinade, in the fridge"). */
+static const char *
+told_by_words(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	unsigned cue = grammar_class(m->g, "TIMECUE");
+	const char *found = NULL;
+
+	for (uint32_t i = top->node.v[q->beg].beg; i < top->node.v[q->end - 1].end; i++) {
+		const struct reading *r = entry_reading(m->c.tokens.token.v[i].entry, cue);
+
+		if (r)
+			found = lexeme_get(r->lexeme, "action").p;
+	}
+	return found;
+}
+
+static bool
+says_word(const struct maker *m, const struct clause *q, const char *word)
+{
+	const struct level *top = chart_top(&m->c);
+
+	for (uint32_t i = top->node.v[q->beg].beg; i < top->node.v[q->end - 1].end; i++)
+		if (str_is_z(m->c.tokens.token.v[i].norm, word))
+			return true;
+	return false;
+}
+
+static bool
+says_nothing(const struct deed *d)
+{
+	return !d->action.n || d->light || str_is_z(d->kind, "move") ||
+	       str_is_z(d->kind, "add") || str_is_z(d->kind, "cover") ||
+	       (str_is_z(d->kind, "rest") && !d->passive) || str_is_z(d->kind, "shape") ||
+	       str_is_z(d->kind, "serve");
+}
+
+void
+deed_imply(const struct maker *m, const struct clause *q, const char *hot, struct deed *d)
+{
+	bool timed = d->duration.present || d->doneness.text.n || d->doneness.known;
+	const char *word = told_by_words(m, q),
+		   *appliance = d->appliance ? d->appliance : hot;
+	const char *cooking = cooking_in(appliance);
+	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
+		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE;
+
+	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
+		d->appliance = hot;
+	if (!timed || !says_nothing(d) ||
+	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
+		return;
+	if (word && d->duration.present) {
+		take(m, d, word);
+		return;
+	}
+	if (!d->duration.present && !d->moves_into)
+		return;
+	if (cooking && (into || str_is_z(str_of(appliance), "stove"))) {
+		take(m, d, cooking);
+		d->appliance = appliance;
+	} else if (d->duration.present) {
+		take(m, d, cooking && d->foods ? cooking : "rest");
+	}
+}
