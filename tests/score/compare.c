@@ -19,7 +19,7 @@ is_near(int64_t a, int64_t b, int64_t within)
 }
 
 struct gold_value
-value_of(const struct amount *ours)
+measured_value(const struct amount *ours)
 {
 	struct gold_value v = {0};
 
@@ -41,7 +41,7 @@ is_close(double a, double b)
 bool
 compare_value(const struct gold_value *v, const struct amount *ours)
 {
-	struct gold_value o = value_of(ours);
+	struct gold_value o = measured_value(ours);
 
 	if (!v->known || !o.known)
 		return v->known == o.known;
@@ -209,7 +209,7 @@ compare_measures(struct match *m)
 	for (size_t j = 0; j < d->measures; j++)
 		if (!taken[j])
 			slip_measure(m, false, str_of(kind_name[d->measure[j].kind]),
-			    value_of(&d->measure[j].value), d->measure[j].text,
+			    measured_value(&d->measure[j].value), d->measure[j].text,
 			    d->measure[j].place.cue_ms);
 }
 

@@ -27,7 +27,7 @@ void compare_findings(struct match *m);
 
 /* Values within half a percent and the same unit; or both unknown. */
 bool compare_value(const struct gold_value *v, const struct amount *ours);
-struct gold_value value_of(const struct amount *ours);
+struct gold_value measured_value(const struct amount *ours);
 /* Printed for people: "2 cup", "6..7 minute", "-". */
 struct str value_text(struct arena *a, const struct gold_value *v);
 /* The index of ours that stands for a gold dish's number; -1 none. */

@@ -34,7 +34,7 @@ number_of(struct line *l, struct str column)
 
 /* Columns i, i + 1 and, where it has one, the unit. */
 static struct gold_value
-value_of(struct line *l, size_t i, struct str unit)
+measured_value(struct line *l, size_t i, struct str unit)
 {
 	struct gold_value v = {0};
 
@@ -89,7 +89,7 @@ read_measure(struct arena *a, struct gold *g, struct line *l)
 
 	vec_push(a, &g->measure,
 	    (struct gold_measure){
-		time_of(l, c[1]), c[2], text_of(c[6]), c[7], value_of(l, 3, c[5])});
+		time_of(l, c[1]), c[2], text_of(c[6]), c[7], measured_value(l, 3, c[5])});
 }
 
 static void
@@ -99,7 +99,7 @@ read_ingredient(struct arena *a, struct gold *g, struct line *l)
 
 	vec_push(a, &g->ingredient,
 	    (struct gold_ingredient){
-		dish_of(l), text_of(c[2]), c[3], value_of(l, 4, c[6]), time_of(l, c[7])});
+		dish_of(l), text_of(c[2]), c[3], measured_value(l, 4, c[6]), time_of(l, c[7])});
 }
 
 static void
@@ -108,8 +108,8 @@ read_heat(struct arena *a, struct gold *g, struct line *l)
 	const struct str *c = l->column;
 
 	vec_push(a, &g->heat,
-	    (struct gold_heat){dish_of(l), c[2], value_of(l, 3, c[5]),
-		value_of(l, 6, STR("second")), time_of(l, c[8])});
+	    (struct gold_heat){dish_of(l), c[2], measured_value(l, 3, c[5]),
+		measured_value(l, 6, STR("second")), time_of(l, c[8])});
 }
 
 static void

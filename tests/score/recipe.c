@@ -143,7 +143,7 @@ count_pair(struct match *m, const struct gold_ingredient *g, const struct ours *
 		return;
 	}
 	slip_ingredient(m, FIGURE_AMOUNTS, true, g->items, g->value, g->at_ms);
-	slip_ingredient(m, FIGURE_AMOUNTS, false, food->item, value_of(&food->amount),
+	slip_ingredient(m, FIGURE_AMOUNTS, false, food->item, measured_value(&food->amount),
 	    food->place.cue_ms);
 }
 
@@ -169,7 +169,7 @@ compare_ingredients(struct match *m)
 		if (all.ours.v[j].taken)
 			continue;
 		slip_ingredient(m, FIGURE_INGREDIENTS, false, food->item,
-		    value_of(&food->amount), food->place.cue_ms);
+		    measured_value(&food->amount), food->place.cue_ms);
 		tally_count(m->tally, FIGURE_AMOUNTS, false);
 	}
 }
@@ -266,7 +266,7 @@ compare_heat(struct match *m)
 		struct amount heat = degrees(s);
 
 		if (!all.ours.v[j].taken && is_heat_step(s))
-			slip_heat(m, false, s->action, value_of(&heat), seconds(s),
+			slip_heat(m, false, s->action, measured_value(&heat), seconds(s),
 			    s->place.cue_ms);
 	}
 }
