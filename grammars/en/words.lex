@@ -916,3 +916,29 @@ marinate = marinates, marinating, marinade, brine : action=marinate
 set up = firm up, sets : action=set
 simmer = simmers, simmering, tick, tick over, tick away, ticking, bubble away, bubbles, bubbling away, blip, blipping, putter : action=simmer
 whistle = whistles : action=pressure-cook
+
+@ PASTBE
+was
+were
+
+# Words that end no sentence: a full stop after one is a caption's slip.
+@ NOEND
+of
+a
+an
+the
+for
+with
+and
+from
+about
+your
+my
+our
+than
+until
+till
+an
+at
+around
+into

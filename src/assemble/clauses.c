@@ -162,12 +162,34 @@ ends_subordinate(const struct cutter *k, uint32_t at)
 		   node_is(&k->m->c, next, "VHAVE"));
 }
 
+/* A full stop before "until it's golden" or "for ten minutes" ends nothing. */
+static bool
+goes_on_after(const struct cutter *k, uint32_t at)
+{
+	uint32_t i = at + 1;
+
+	while (i < k->top->node.n && (is_raw(k, &k->top->node.v[i], "FILLER") ||
+					 is_raw(k, &k->top->node.v[i], "APPROX")))
+		i++;
+	if (i >= k->top->node.n)
+		return false;
+	if (is_raw(k, &k->top->node.v[i], "UNTIL"))
+		return true;
+	if (!is_raw(k, &k->top->node.v[i], "FOR"))
+		return false;
+	for (i++; i < k->top->node.n && is_raw(k, &k->top->node.v[i], "APPROX"); i++)
+		;
+	return i < k->top->node.n && node_is(&k->m->c, &k->top->node.v[i], "DUR");
+}
+
 static void
 meet(struct cutter *k, uint32_t at)
 {
 	const struct node *n = &k->top->node.v[at];
 	enum clause_kind kind;
 
+	if (is_raw(k, n, "STOP") && k->open && goes_on_after(k, at))
+		return;
 	if (is_raw(k, n, "BREAK") || is_raw(k, n, "STOP")) {
 		close(k, at);
 		k->sentence = true;

@@ -170,15 +170,20 @@ read_temperature(struct deed_reader *r, uint32_t at, const struct said *s)
 	t->place = place_of_node(r->m, n);
 }
 
-/* "every ten minutes", "after five minutes": no length of the step. */
+/* "every ten minutes", "after about five minutes": no length of the step. */
 static bool
 is_aside_time(const struct deed_reader *r, uint32_t at)
 {
-	for (uint32_t i = at > r->q->beg + 2 ? at - 2 : r->q->beg; i < at; i++)
-		if (word_is(r, i, "every") || word_is(r, i, "after") ||
-		    word_is(r, i, "in") || word_is(r, i, "within") || word_is(r, i, "last"))
-			return true;
-	return false;
+	uint32_t i = at;
+
+	while (i > r->q->beg && (raw_is(r, i - 1, "APPROX") || raw_is(r, i - 1, "ADV") ||
+				    word_is(r, i - 1, "the")))
+		i--;
+	return i > r->q->beg &&
+	       (word_is(r, i - 1, "every") || word_is(r, i - 1, "after") ||
+		   word_is(r, i - 1, "in") || word_is(r, i - 1, "within") ||
+		   word_is(r, i - 1, "last") || word_is(r, i - 1, "those") ||
+		   word_is(r, i - 1, "these"));
 }
 
 static bool

@@ -74,6 +74,17 @@ says_nothing(const struct deed *d)
 	       str_is_z(d->kind, "serve");
 }
 
+/* "leave it ten minutes": off the heat, unless a heat or a cue is told. */
+static bool
+leaves_alone(const struct clause *q, const struct deed *d)
+{
+	struct str verb = q->action ? q->action->lemma : STR("");
+
+	if (d->temperature.present || d->moves_into)
+		return false;
+	return str_is_z(verb, "leave") || (str_is_z(verb, "let") && !d->doneness.text.n);
+}
+
 void
 deed_imply(const struct maker *m, const struct clause *q, const char *hot, struct deed *d)
 {
@@ -95,6 +106,10 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	}
 	if (!d->duration.present && !d->moves_into)
 		return;
+	if (leaves_alone(q, d)) {
+		take(m, d, "rest");
+		return;
+	}
 	if (cooking && (into || str_is_z(str_of(appliance), "stove"))) {
 		take(m, d, cooking);
 		d->appliance = appliance;

@@ -383,6 +383,15 @@ verb_for(const struct stepper *k, const struct clause *q, const struct deed *d)
 	return written_verb(k->m->a, q->action);
 }
 
+/* "flip it and another five minutes": more of the step under way. */
+static bool
+goes_on(const struct stepper *k, const struct deed *d)
+{
+	return k->open && k->step.duration.present && k->step.duration.known && d->more &&
+	       d->duration.known && k->step.heats && !d->foods &&
+	       k->sentences < SENTENCES_MAX;
+}
+
 static void
 do_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
@@ -399,6 +408,8 @@ do_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	s = sentence_write(&w, q, verb_for(k, q, d));
 	if (w.used_pending)
 		k->pendings = 0;
+	if (goes_on(k, d))
+		k->full = false;
 	add_sentence(k, s, at);
 	add_things(k, q, d);
 	if (q->kind == CLAUSE_GO)
@@ -423,6 +434,8 @@ bare_heat(struct stepper *k, const struct clause *q, const struct deed *d)
 		verb = k->step.action;
 	if (follows)
 		flush_pending(k);
+	if (goes_on(k, d))
+		k->full = false;
 	add_sentence(k, sentence_write(&w, q, verb), at);
 	add_things(k, q, d);
 	take_deed(k, d);

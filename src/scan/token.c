@@ -217,6 +217,16 @@ lex_hyphen(struct lexer *x)
 	}
 }
 
+static bool
+last_is(const struct lexer *x, const char *class_name)
+{
+	unsigned id = grammar_class(x->g, class_name);
+	size_t n = x->raw.token.n;
+
+	return n && id < CLASSES_MAX &&
+	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
+}
+
 static void
 lex_mark(struct lexer *x)
 {
@@ -224,7 +234,7 @@ lex_mark(struct lexer *x)
 	struct str norm =
 	    glyph_mark(str_cut(x->text, x->at, x->end), follows_digits(x), &n);
 
-	if (str_is_z(norm, ".") && is_abbreviation_dot(x))
+	if (str_is_z(norm, ".") && (is_abbreviation_dot(x) || last_is(x, "NOEND")))
 		norm.n = 0;
 	if (norm.n)
 		push(x, x->at, x->at + n, norm);
@@ -256,16 +266,6 @@ lex_one(struct lexer *x)
 	} else {
 		lex_mark(x);
 	}
-}
-
-static bool
-last_is(const struct lexer *x, const char *class_name)
-{
-	unsigned id = grammar_class(x->g, class_name);
-	size_t n = x->raw.token.n;
-
-	return n && id < CLASSES_MAX &&
-	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
 }
 
 /* True where nothing may be read across the border before this cue: unless a
