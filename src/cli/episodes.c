@@ -99,7 +99,8 @@ static enum outcome
 print_episode(const struct episode *e)
 {
 	/* main() looks after what can't be written to standard output. */
-	fwrite(e->out.v, 1, e->out.n, stdout);
+	if (e->out.n)
+		fwrite(e->out.v, 1, e->out.n, stdout);
 	return OUTCOME_CLEAN;
 }
 

@@ -26,7 +26,7 @@ store(const char *path, const char *mode, struct str text)
 		complain("%s: can't be opened: %s", path, strerror(errno));
 		return OUTCOME_MACHINE;
 	}
-	ok = fwrite(text.p, 1, text.n, f) == text.n;
+	ok = text.n == 0 || fwrite(text.p, 1, text.n, f) == text.n;
 	if (fclose(f) == 0 && ok)
 		return OUTCOME_CLEAN;
 	complain("%s: can't be written: %s", path, strerror(errno));
