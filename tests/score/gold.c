@@ -98,8 +98,8 @@ read_ingredient(struct arena *a, struct gold *g, struct line *l)
 	const struct str *c = l->column;
 
 	vec_push(a, &g->ingredient,
-	    (struct gold_ingredient){
-		dish_of(l), text_of(c[2]), c[3], measured_value(l, 4, c[6]), time_of(l, c[7])});
+	    (struct gold_ingredient){dish_of(l), text_of(c[2]), c[3],
+		measured_value(l, 4, c[6]), time_of(l, c[7])});
 }
 
 static void
