@@ -325,7 +325,7 @@ for_household(const struct dish *d, const struct amount *a)
 	struct amount each = *a;
 	struct ratio household = {8, 1};
 
-	if (d->yield.known && str_is_z(d->yield_unit, "serving") &&
+	if (a->known && d->yield.known && str_is_z(d->yield_unit, "serving") &&
 	    ratio_order(d->yield.min, household) > 0) {
 		struct ratio share = ratio_div(household, d->yield.min);
 
@@ -335,6 +335,18 @@ for_household(const struct dish *d, const struct amount *a)
 	return each;
 }
 
+static struct str
+row_amount(const struct check *k, const struct table *t, size_t row)
+{
+	struct str name = table_cell(t, row, table_column(t, "unit"));
+	struct amount a = {.present = true};
+
+	a.known = table_number(t, row, table_column(t, "max"), &a.min);
+	a.max = a.min;
+	a.unit = name.n ? grammar_unit(k->grammar, name, k->draft->region) : NULL;
+	return say_amount(k, &a);
+}
+
 static void
 check_amount(struct check *k, const struct cursor *c)
 {
@@ -342,7 +354,7 @@ check_amount(struct check *k, const struct cursor *c)
 	const struct ingredient *in = c->ingredient;
 	struct amount each = for_household(c->dish, &in->amount);
 	size_t row;
-	struct str said, most, unit;
+	struct str said, most;
 
 	if (!in->amount.known || !t || check_leaven(k, c) || is_brined(c->part, in))
 		return;
@@ -350,13 +362,11 @@ check_amount(struct check *k, const struct cursor *c)
 	if (row == t->rows || !is_beyond(k, t, row, &each))
 		return;
 	said = say_amount(k, &in->amount);
-	most = table_cell(t, row, table_column(t, "max"));
-	unit = table_cell(t, row, table_column(t, "unit"));
+	most = row_amount(k, t, row);
 	finding_raise(k, in->place, c->at,
-	    "%.*s of %.*s is far more than a dish takes (%.*s%s%.*s at the very most: "
-	    "common "
+	    "%.*s of %.*s is far more than a dish takes (%.*s at the very most: common "
 	    "practice). Was another unit or number meant?",
-	    SAY(said), SAY(in->item), SAY(most), unit.n ? " " : "", SAY(unit));
+	    SAY(said), SAY(in->item), SAY(most));
 }
 
 void
