@@ -21,8 +21,8 @@ check_missing_yield(struct check *k)
 		if (d->yield.present || d->yields_said || steps == 0 || ingredients == 0)
 			continue;
 		finding_raise(k, d->place, (struct spot){(int)i, -1, -1},
-		    "how many %.*s feeds or makes is never said. Readers shop and scale by "
-		    "it",
+		    "%.*s: nobody says how many it feeds or makes. Readers shop and scale "
+		    "by that",
 		    SAY(d->name));
 	}
 }
@@ -35,15 +35,12 @@ yields_agree(const struct said_yield *a, const struct said_yield *b)
 }
 
 static struct str
-yield_text(const struct check *k, const struct said_yield *y)
+number_of(const struct check *k, const struct said_yield *y)
 {
 	struct amount bare = y->value;
-	struct str number;
 
 	bare.unit = NULL;
-	number = say_amount(k, &bare);
-	return arena_fmt(
-	    k->arena, "%.*s%s%.*s", SAY(number), y->unit.n ? " " : "", SAY(y->unit));
+	return say_amount(k, &bare);
 }
 
 /* The first yield of the dish in the same unit. */
@@ -66,10 +63,12 @@ check_yields(struct check *k, const struct dish *d, int dish)
 
 		if (!first || !then->value.known || yields_agree(first, then))
 			continue;
-		a = yield_text(k, first);
-		b = yield_text(k, then);
+		a = number_of(k, first);
+		b = number_of(k, then);
 		finding_raise(k, then->place, (struct spot){dish, -1, -1},
-		    "%.*s here, but %.*s before; the first is kept. Which one is right?",
+		    "said to feed or make %.*s here, but %.*s before; the first is kept. "
+		    "Which one "
+		    "is right?",
 		    SAY(b), SAY(a));
 		finding_relate(k, first->place, "first said as %.*s", SAY(a));
 	}

@@ -100,8 +100,8 @@ check_said(struct check *k, const struct cursor *c)
 		before = say_amount(k, &in->said[first]);
 		now = say_amount(k, &in->said[i]);
 		finding_raise(k, in->use[i], c->at,
-		    "%.*s of %.*s here, but %.*s before; %.*s is kept. Which one is right?",
-		    SAY(now), SAY(in->item), SAY(before), SAY(before));
+		    "%.*s: %.*s here, but %.*s before; %.*s is kept. Which one is right?",
+		    SAY(in->item), SAY(now), SAY(before), SAY(before));
 		finding_relate(k, in->use[first], "first said as %.*s", SAY(before));
 		return;
 	}

@@ -335,6 +335,10 @@ for_household(const struct dish *d, const struct amount *a)
 	return each;
 }
 
+/* Little of it goes far. Of other foods twice the table's most is let pass:
+ * some dishes are made of little else. */
+#define STRONG "salt pepper spice leavening yeast extract setting-agent herb"
+
 static struct str
 row_amount(const struct check *k, const struct table *t, size_t row)
 {
@@ -359,14 +363,19 @@ check_amount(struct check *k, const struct cursor *c)
 	if (!in->amount.known || !t || check_leaven(k, c) || is_brined(c->part, in))
 		return;
 	row = amount_row(t, in, "recipe");
+	if (!food_is(in, STRONG)) {
+		each.min = ratio_mul(each.min, ratio_make(1, 2));
+		each.max = ratio_mul(each.max, ratio_make(1, 2));
+	}
 	if (row == t->rows || !is_beyond(k, t, row, &each))
 		return;
 	said = say_amount(k, &in->amount);
 	most = row_amount(k, t, row);
 	finding_raise(k, in->place, c->at,
-	    "%.*s of %.*s is far more than a dish takes (%.*s at the very most: common "
-	    "practice). Was another unit or number meant?",
-	    SAY(said), SAY(in->item), SAY(most));
+	    "%.*s: %.*s is far more than a dish takes (%.*s at the very most: common "
+	    "practice). "
+	    "Was another unit or number meant?",
+	    SAY(in->item), SAY(said), SAY(most));
 }
 
 void
