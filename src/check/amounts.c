@@ -33,18 +33,19 @@ only_served(const struct cursor *c)
 	return any;
 }
 
-/* The dish has an amount of the same food on another line. */
+/* Another line of the dish, or a list, has an amount of the same food. */
 static bool
-has_amount_elsewhere(const struct cursor *c)
+has_amount_elsewhere(const struct draft *d, const struct cursor *c)
 {
-	for (size_t p = 0; p < c->dish->parts; p++)
-		for (size_t i = 0; i < c->dish->part[p].ingredients; i++) {
-			const struct ingredient *o = &c->dish->part[p].ingredient[i];
+	struct cursor other = walk(d);
 
-			if (o != c->ingredient && o->amount.known &&
-			    food_matches(o, c->ingredient))
-				return true;
-		}
+	while (walk_ingredient(&other)) {
+		const struct ingredient *o = other.ingredient;
+
+		if (o != c->ingredient && (o->listed || other.at.dish == c->at.dish) &&
+		    o->amount.known && food_matches(o, c->ingredient))
+			return true;
+	}
 	return false;
 }
 
@@ -54,7 +55,8 @@ needs_no_amount(const struct check *k, const struct cursor *c)
 	const struct ingredient *in = c->ingredient;
 
 	return in->optional || in->note.n || in->size.present || food_is_free(in) ||
-	       only_served(c) || has_amount_elsewhere(c) || food_is_product(k->draft, in);
+	       only_served(c) || has_amount_elsewhere(k->draft, c) ||
+	       food_is_product(k->draft, in);
 }
 
 void

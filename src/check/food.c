@@ -18,7 +18,8 @@ food_head(struct str key)
 bool
 food_matches(const struct ingredient *a, const struct ingredient *b)
 {
-	if (words_end(a->key, b->key) || words_end(b->key, a->key))
+	if (words_have(a->key, b->key) || words_have(b->key, a->key) ||
+	    words_end(a->key, b->key) || words_end(b->key, a->key))
 		return true;
 	if (a->kind.n && (words_are(a->kind, b->kind) || words_are(a->kind, b->key)))
 		return true;

@@ -17,7 +17,8 @@ food_is(const struct ingredient *in, const char *groups)
 
 /* The head word of its key: "pepper" of "black-pepper". */
 struct str food_head(struct str key);
-/* The same purchase, or one a kind of the other: "pepper", "black-pepper". */
+/* The same purchase, or one a kind or a part of the other: "pepper",
+ * "black-pepper"; "chicken", "chicken-thigh". */
 bool food_matches(const struct ingredient *a, const struct ingredient *b);
 /* Cooked, cured, canned or pasteurised before it goes in. */
 bool food_is_ready(const struct check *k, const struct ingredient *in);

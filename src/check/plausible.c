@@ -464,10 +464,13 @@ check_time(struct check *k, const struct cursor *c)
 	int64_t min_s = d->min_ms / 1000, max_s = d->max_ms / 1000;
 	struct str said, action = say_action(c->step), range;
 
+	/* A short rest harms nobody; short cooking is a slip. */
+	if (!c->step->heats)
+		b.min_s = 0;
 	if (b.max_s == 0 || (min_s <= b.max_s + b.max_s / 2 && max_s >= b.min_s / 2))
 		return;
 	said = say_time(k, d->min_ms, d->max_ms);
-	range = say_time(k, b.min_s * 1000, b.max_s * 1000);
+	range = say_time(k, (b.min_s ? b.min_s : 1) * 1000, b.max_s * 1000);
 	finding_raise(k, c->step->place, c->at,
 	    "%.*s for %.*s cannot be right; %.*s is the widest that is believable (common "
 	    "practice). Minutes or hours, or another number?",

@@ -328,12 +328,13 @@ goes_into(const struct cursor *c, bool *heated)
 	return used;
 }
 
-/* Surely not cooked: nothing of the dish is heated after it, or only what it
- * does not go into. */
+/* Surely not cooked: nothing is heated after it, or only what it does not go
+ * into; a dish that is not made in parts is never heated at all. */
 static bool
 stays_raw(const struct cursor *c)
 {
-	struct place from = c->ingredient->place;
+	struct place from =
+	    c->at.part > 0 ? c->ingredient->place : (struct place){.span = {0, 0}};
 	bool heated = false;
 
 	if (c->part->steps == 0 || is_heated_from(c->part, from))

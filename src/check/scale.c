@@ -56,7 +56,7 @@ static bool
 is_degrees(const struct measure *m)
 {
 	return m->kind == MEASURE_TEMPERATURE && !m->aside && m->value.known &&
-	       m->value.unit && m->role != ROLE_AMBIENT;
+	       m->value.unit && m->role >= ROLE_APPLIANCE && m->role <= ROLE_INTERNAL;
 }
 
 /* An earlier temperature makes the scale of this one plain: the same setting,
