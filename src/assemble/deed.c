@@ -2,7 +2,7 @@
 /*
  * Reads a clause: what is done, with what heat, for how long, until when.
  */
-#include "assemble/deed.h"
+#include "assemble/sentence.h"
 
 struct deed_reader {
 	const struct maker *m;
@@ -362,7 +362,7 @@ may_stand_between(const struct deed_reader *r, uint32_t at)
 /* "let it rest", "leave that to cool", "keep stirring": the second verb says
  * what is done. */
 static const struct lexeme *
-second_verb(const struct deed_reader *r)
+second_verb(const struct deed_reader *r, uint32_t *at)
 {
 	static const char *const classes[] = {"ACTION", "ACTION_ING"};
 
@@ -375,8 +375,10 @@ second_verb(const struct deed_reader *r)
 			if (a && !lexeme_has(a->lexeme, "light") &&
 			    (n->made == RAW || node_is(&r->m->c, n, "VTO") ||
 				node_is(&r->m->c, n, "VING")) &&
-			    !raw_is(r, i, "PREP"))
+			    !raw_is(r, i, "PREP")) {
+				*at = i;
 				return a->lexeme;
+			}
 		}
 		if (!may_stand_between(r, i))
 			break;
@@ -403,10 +405,11 @@ settle_action(struct deed_reader *r)
 {
 	const struct lexeme *l = r->q->action, *second = NULL;
 
+	r->d->at = r->q->verb;
 	r->d->light = l && lexeme_has(l, "light");
 	if (l && (r->d->light || str_is_z(lexeme_get(l, "kind"), "rest") ||
 		     str_is_z(lexeme_get(l, "kind"), "move")))
-		second = second_verb(r);
+		second = second_verb(r, &r->d->at);
 	if (second) {
 		r->d->light = false;
 		l = second;

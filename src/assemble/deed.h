@@ -6,13 +6,14 @@
 #ifndef TAMIS_DEED_H
 #define TAMIS_DEED_H
 
-#include "assemble/sentence.h"
+#include "assemble/maker.h"
 
 struct deed {
 	struct str action;           /* base form; empty where none is clear */
 	const struct lexeme *lexeme; /* of the action; NULL for an implied one */
 	struct str kind;             /* kind= of the lexeme */
 	bool light, heats, passive;
+	uint32_t at; /* node of the verb that says it: the second of "let it rest" */
 	const char *appliance; /* NULL none named or implied */
 	bool moves_into;       /* food is put into or onto the appliance */
 	struct temperature temperature;
@@ -25,6 +26,11 @@ struct deed {
 	bool pronoun, equipment, thing; /* has an object of some kind */
 	bool anything; /* something a recipe could print besides the verb */
 };
+
+/* Milliseconds of a duration's min or max. */
+int64_t ms_of(const struct amount *a, bool max);
+/* The scale of a temperature, inferred where none was said. */
+const struct unit *scale_of(const struct maker *m, const struct said *s, bool internal);
 
 void deed_read(const struct maker *m, const struct clause *q, struct deed *out);
 

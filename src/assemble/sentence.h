@@ -1,42 +1,52 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Writing the sentence of one clause. Included by sentence.c and steps.c.
+ * Writing the sentence of one clause: frame.c reads what belongs to the verb,
+ * sentence.c puts it in a recipe's order. Included by those and steps.c.
  */
 #ifndef TAMIS_SENTENCE_H
 #define TAMIS_SENTENCE_H
 
-#include "assemble/maker.h"
+#include "assemble/deed.h"
 
-enum { MENTIONS_MAX = 16 };
+enum { MENTIONS_MAX = 16, PLACES_MAX = 4, FRAME_FOODS_MAX = 32 };
 
-/* A sentence under construction. Set maker, loose_talk, pending and divided;
- * the rest is sentence_write's own. */
-struct writing {
-	const struct maker *m;
-	bool loose_talk;    /* a script without punctuation: cut what trails */
-	struct str pending; /* foods just brought in, which "it" or "them" means */
-	bool used_pending;
-	/* True where the food is used in parts, so that its amount is printed. */
-	bool (*divided)(const struct writing *w, const struct mention *x);
-	const struct part *part;
-	bool sets_heat; /* "turn the heat to medium" */
-	const struct level *top;
-	struct buf out;
-	uint32_t end;
-	size_t anchor; /* length of `out` at the last thing understood */
-	struct str food[MENTIONS_MAX];
+/* What goes with a verb, each part in printed form; empty where there is none. */
+struct frame {
+	struct str food[FRAME_FOODS_MAX]; /* the object's foods, each with its article */
 	size_t foods;
-	bool comma, internal, bare_time;
+	struct str object;            /* another object: "it", "the dough" */
+	bool plural;                  /* the object is "them" */
+	struct str before;            /* a place before the verb: "in a large bowl" */
+	struct str place[PLACES_MAX]; /* "into a baking dish", "with the butter" */
+	size_t places;
+	struct str appliance; /* the place that is an appliance: "in the oven" */
+	struct str particle;  /* "up", "together" */
+	struct str manner;    /* "gently", "well" */
+	struct str doing;     /* "stirring constantly" */
+	struct str purpose;   /* "to combine" */
+	struct str heat, temperature, duration, until;
+	bool or_until; /* "for ten minutes or until" */
+	bool covered, uncovered;
 };
 
-/* The sentence without a full stop, capitalised; `verb` in its base form. */
-struct str sentence_write(struct writing *w, const struct clause *q, struct str verb);
+/* How to write: what the clause's pronoun means, which amounts to print. */
+struct writing {
+	const struct maker *m;
+	const struct clause *clause;
+	const struct deed *deed;
+	bool loose;         /* a script without punctuation */
+	struct str pending; /* foods just brought in, which "it" or "them" means */
+	bool used_pending;
+	const struct part *part;
+};
+
+void frame_read(struct writing *w, struct frame *f);
+/* The sentence without a full stop, capitalised; empty where nothing is worth
+ * writing. */
+struct str sentence_write(struct writing *w);
 /* The verb that a recipe prints for an action: "put" for "pop". */
 struct str written_verb(struct arena *a, const struct lexeme *action);
-
-/* Milliseconds of a duration's min or max. */
-int64_t ms_of(const struct amount *a, bool max);
-/* The scale of a temperature, inferred where none was said. */
-const struct unit *scale_of(const struct maker *m, const struct said *s, bool internal);
+/* "the flour, the sugar and the salt" */
+struct str list_join(struct arena *a, const struct str *item, size_t count);
 
 #endif

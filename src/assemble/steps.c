@@ -3,7 +3,7 @@
  * Makes the ingredients and steps of every part, clause by clause: sentences
  * gather in a step until its time or its cue is told.
  */
-#include "assemble/deed.h"
+#include "assemble/sentence.h"
 
 enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64 };
 
@@ -353,15 +353,6 @@ flush_pending(struct stepper *k)
 }
 
 static bool
-is_divided(const struct writing *w, const struct mention *x)
-{
-	for (size_t i = 0; w->part && i < w->part->ingredients; i++)
-		if (str_is(w->part->ingredient[i].key, x->key))
-			return w->part->ingredient[i].divided;
-	return false;
-}
-
-static bool
 is_worth_writing(const struct deed *d)
 {
 	if (!d->anything && (d->light || !d->kind.n))
@@ -370,17 +361,6 @@ is_worth_writing(const struct deed *d)
 	    !d->temperature.present && !d->duration.present && !d->doneness.text.n)
 		return false;
 	return true;
-}
-
-static struct str
-verb_for(const struct stepper *k, const struct clause *q, const struct deed *d)
-{
-	if (q->kind == CLAUSE_GO)
-		return d->equipment ? STR("put") : STR("add");
-	if (q->kind == CLAUSE_NOT)
-		return arena_fmt(
-		    k->m->a, "do not %.*s", (int)q->action->lemma.n, q->action->lemma.p);
-	return written_verb(k->m->a, q->action);
 }
 
 /* "flip it and another five minutes": more of the step under way. */
@@ -392,77 +372,48 @@ goes_on(const struct stepper *k, const struct deed *d)
 	       k->sentences < SENTENCES_MAX;
 }
 
-static void
-do_clause(struct stepper *k, const struct clause *q, const struct deed *d)
+static struct writing
+writing_of(const struct stepper *k, const struct clause *q, const struct deed *d)
 {
-	const struct node *at = &chart_top(&k->m->c)->node.v[q->verb];
-	struct writing w = {.m = k->m, .loose_talk = k->loose, .divided = is_divided};
+	return (struct writing){
+	    .m = k->m, .clause = q, .deed = d, .loose = k->loose, .part = part_now(k)};
+}
+
+static void
+write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	uint32_t verb = q->verb < q->end ? q->verb : q->beg;
+	const struct node *at = &chart_top(&k->m->c)->node.v[verb];
+	struct writing w = writing_of(k, q, d);
 	struct str s;
 
-	w.part = part_now(k);
-	w.sets_heat = str_is_z(d->kind, "set-heat");
-	if (d->foods == 0 && d->pronoun && k->pendings)
+	if (d->foods == 0 && (d->pronoun || d->thing) && k->pendings)
 		w.pending = list_of(k);
 	else if (d->foods == 0 || k->pendings > 1)
 		flush_pending(k);
-	s = sentence_write(&w, q, verb_for(k, q, d));
+	s = sentence_write(&w);
 	if (w.used_pending)
 		k->pendings = 0;
+	else
+		flush_pending(k);
 	if (goes_on(k, d))
 		k->full = false;
 	add_sentence(k, s, at);
 	add_things(k, q, d);
-	if (q->kind == CLAUSE_GO)
-		k->pendings = 0;
-	take_deed(k, d);
-}
-
-/* "Lid on, ten minutes", "medium heat": belongs to the step under way. */
-static void
-bare_heat(struct stepper *k, const struct clause *q, const struct deed *d)
-{
-	struct writing w = {.m = k->m, .loose_talk = false};
-	bool follows = k->open && !k->full;
-	struct str verb = STR("cook");
-	const struct node *at = &chart_top(&k->m->c)->node.v[q->beg];
-
-	if (d->temperature.unit && !d->duration.present && !d->foods)
-		verb = STR("heat the oven to");
-	else if (d->action.n)
-		verb = d->action;
-	else if (k->open && k->step.heats && k->step.action.n)
-		verb = k->step.action;
-	if (follows)
-		flush_pending(k);
-	if (goes_on(k, d))
-		k->full = false;
-	add_sentence(k, sentence_write(&w, q, verb), at);
-	add_things(k, q, d);
-	take_deed(k, d);
-	if (!k->step.heats && (d->duration.present || d->temperature.heat.n)) {
-		k->step.heats = true;
-		k->step.action = STR("cook");
-	}
+	k->pendings = 0;
+	if (s.n || d->temperature.present || d->duration.present)
+		take_deed(k, d);
 }
 
 static void
 have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
-	struct writing w = {.m = k->m, .loose_talk = k->loose, .divided = is_divided};
-	const struct node *at = &chart_top(&k->m->c)->node.v[q->beg];
+	bool timed = d->duration.present || d->temperature.present;
 
-	w.part = part_now(k);
-	if (d->foods && d->equipment && !k->loose) {
-		flush_pending(k);
-		add_sentence(k, sentence_write(&w, q, STR("put")), at);
+	if (d->foods && !(timed && d->action.n) && !(d->equipment && !k->loose))
 		add_things(k, q, d);
-		k->pendings = 0;
-		take_deed(k, d);
-	} else if (d->foods) {
-		add_things(k, q, d);
-	} else if (d->duration.present || d->temperature.present) {
-		bare_heat(k, q, d);
-	}
+	else if (d->foods || timed || d->doneness.known)
+		write_clause(k, q, d);
 }
 
 /* Keeps in mind where the food is: an oil's temperature makes a fryer of a pot. */
@@ -493,7 +444,7 @@ take_clause(struct stepper *k, const struct clause *q)
 	case CLAUSE_DO:
 	case CLAUSE_GO:
 		if (is_worth_writing(&d))
-			do_clause(k, q, &d);
+			write_clause(k, q, &d);
 		else
 			add_things(k, q, &d);
 		break;
