@@ -376,4 +376,35 @@ const struct writer *tamis_writer_find(const char *name);
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
 
+/* ---- facts of the tables ------------------------------------------------ */
+
+/* The rows of units.tsv, in order; *region is empty for everywhere. NULL past
+ * the last. */
+const struct unit *tamis_unit(const struct grammar *g, size_t index, struct str *region);
+/* In degrees Celsius, gas marks as ovens.tsv has them; false where u is no
+ * temperature. */
+bool tamis_celsius(
+    const struct grammar *g, const struct unit *u, struct ratio value, struct ratio *out);
+
+struct allergen {
+	struct str code, name; /* "tree-nut", "tree nuts" */
+};
+/* The allergens of allergens.tsv, in order; false past the last. */
+bool tamis_allergen(const struct grammar *g, size_t index, struct allergen *out);
+/* The food brings the allergen, surely or as a rule, by its names. That it does
+ * not is no proof of anything: labels and qualified advice come first. */
+bool tamis_brings(
+    const struct grammar *g, const struct ingredient *in, struct str allergen);
+
+/* The lowest temperature inside a food that an authority publishes as safe. */
+struct safe_minimum {
+	struct ratio celsius;
+	struct str source;
+};
+/* That of the food where the region is (NULL: the US home chart); false where
+ * none is known. General guidance: local food codes and qualified advice come
+ * first. */
+bool tamis_safe_minimum(const struct grammar *g, const char *region,
+    const struct ingredient *in, struct safe_minimum *out);
+
 #endif

@@ -16,8 +16,8 @@ is_sure(struct str certainty)
 
 /* The food brings the allergen, surely or as a rule: by the longest word of the
  * table that names it, else by its group. */
-static bool
-brings(const struct table *t, const struct ingredient *in, struct str allergen)
+bool
+food_brings(const struct table *t, const struct ingredient *in, struct str allergen)
 {
 	int kind = table_column(t, "kind"), name = table_column(t, "name");
 	int of = table_column(t, "allergen"), certainty = table_column(t, "certainty");
@@ -59,7 +59,8 @@ bringers(const struct table *t, const struct dish *d, struct str allergen, struc
 		for (size_t i = 0; i < d->part[p].ingredients && n < NAMED_MAX; i++) {
 			const struct ingredient *in = &d->part[p].ingredient[i];
 
-			if (!is_named_already(item, n, in->item) && brings(t, in, allergen))
+			if (!is_named_already(item, n, in->item) &&
+			    food_brings(t, in, allergen))
 				item[n++] = in->item;
 		}
 	return n;

@@ -28,6 +28,9 @@ struct str food_class(const struct check *k, const struct ingredient *in);
 struct str food_class_of_name(const struct check *k, struct str name);
 /* A row's food names this ingredient: its key, or the end of its key or item. */
 bool food_is_named(const struct ingredient *in, struct str name);
+/* By allergens.tsv, surely or as a rule. */
+bool food_brings(
+    const struct table *allergens, const struct ingredient *in, struct str allergen);
 /* Salt, pepper, water, oil and other things that need no amount. */
 bool food_is_free(const struct ingredient *in);
 /* What another part of the dish, or another dish, makes. */
