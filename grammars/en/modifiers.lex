@@ -943,7 +943,6 @@ whole
 # Amounts without a number; "of" may follow
 @ VAGUEUNIT noun
 amount
-big handful
 buckets : mass
 bunches : mass
 clod
@@ -959,7 +958,6 @@ glug or two
 gob
 good bit
 good few : mass
-good handful
 grating
 grind or two
 gulp
@@ -988,7 +986,6 @@ slather
 sliver
 sloosh
 slug
-small handful
 soupçon
 speck
 spot

@@ -3,6 +3,11 @@
 # kind=      volume mass count container
 # letter     a single letter or sign: only a unit right after a number
 # ambiguous  also a food, a verb or an everyday word
+# loose      such a word that measures only where a food follows: "two balls of"
+# packs      states the size of a package: "two 400 g tins"
+# vessel     also what one drinks from: "in a cup"
+# capital=   the unit of the capital letter
+# vesselish  a container that is often but a container: "a 500 ml jar"
 
 # ---- amounts -------------------------------------------------------------
 
@@ -10,37 +15,40 @@
 teaspoon = tea spoon, tsp, tspn, teasp, teaspoonful : unit=teaspoon
 tablespoon = table spoon, tbsp, tbspn, tbs, tbl, tblsp, tblspn, tb, tablespoonful : unit=tablespoon
 dessertspoon = dessert spoon, dsp, dstspn, dessertspoonful : unit=dessertspoon
-cup = cupful : unit=cup ambiguous
-fluid ounce = fl oz, fl. oz, floz, fluid oz, liquid ounce : unit=fluid-ounce
+cup = cupful : unit=cup vessel
+fluid ounce = fl oz, fl. oz, floz, fluid oz, liquid ounce : unit=fluid-ounce packs
 pint = pt : unit=pint
 quart = qt : unit=quart
 gallon = gal : unit=gallon
 gill : unit=gill
-millilitre = milliliter, ml, mil, cc : unit=millilitre
+millilitre = milliliter, ml, mil, cc : unit=millilitre packs
 mill : unit=millilitre ambiguous
-centilitre = centiliter, cl : unit=centilitre
-decilitre = deciliter, dl : unit=decilitre
-litre = liter, ltr : unit=litre
-shot = jigger : unit=shot ambiguous
+centilitre = centiliter, cl : unit=centilitre packs
+decilitre = deciliter, dl : unit=decilitre packs
+litre = liter, ltr : unit=litre packs
+shot = jigger : unit=shot ambiguous loose
 
 @ UNIT noun mass kind=volume letter
-t : unit=teaspoon
+t : unit=teaspoon capital=tablespoon
 c : unit=cup
-l : unit=litre
+l : unit=litre packs
+m l = m l s : unit=millilitre packs
 
 @ UNIT noun kind=mass
-gram = gramme, gm, gr, grm : unit=gram
-kilogram = kilogramme, kilo, kg : unit=kilogram
+gram = gramme, gm, gr, grm : unit=gram packs
+kilogram = kilogramme, kilo, kg : unit=kilogram packs
 milligram = milligramme, mg : unit=milligram
-ounce = oz : unit=ounce
-pound = lb : unit=pound ambiguous
+ounce = oz : unit=ounce packs
+pound = lb : unit=pound ambiguous packs
 
 @ UNIT noun mass kind=mass letter
-g : unit=gram
+g : unit=gram packs
+k g : unit=kilogram packs
+m g : unit=milligram
 
 @ UNIT noun kind=mass
 stick : unit=stick ambiguous
-pat : unit=pat ambiguous
+pat : unit=pat ambiguous loose
 
 @ UNIT noun kind=count
 pinch : unit=pinch ambiguous
@@ -50,12 +58,12 @@ handful = fistful, hand-full : unit=handful
 clove : unit=clove ambiguous
 slice : unit=slice ambiguous
 piece : unit=piece ambiguous
-chunk : unit=piece ambiguous
-lump : unit=piece ambiguous
-hunk : unit=piece ambiguous
+chunk : unit=piece ambiguous loose
+lump : unit=piece ambiguous loose
+hunk : unit=piece ambiguous loose
 thumb = thumb-sized piece, thumb-size piece : unit=piece ambiguous
 strip : unit=strip ambiguous
-ribbon : unit=strip ambiguous
+ribbon : unit=strip ambiguous loose
 sprig : unit=sprig
 stem : unit=sprig ambiguous
 stalk : unit=stalk ambiguous
@@ -67,39 +75,39 @@ bunch : unit=bunch ambiguous
 bouquet : unit=bunch ambiguous
 leaf : unit=leaf plural=leaves ambiguous
 frond : unit=sprig
-ear : unit=ear ambiguous
-cob : unit=ear ambiguous
+ear : unit=ear ambiguous loose
+cob : unit=ear ambiguous loose
 knob : unit=knob ambiguous
 nub : unit=knob
-nugget : unit=knob ambiguous
+nugget : unit=knob ambiguous loose
 scoop : unit=scoop ambiguous
 sheet : unit=sheet ambiguous
 fillet = filet : unit=fillet ambiguous
 cube : unit=cube ambiguous
 wedge : unit=wedge ambiguous
 rasher : unit=rasher
-ball : unit=ball ambiguous
-block : unit=block ambiguous
-slab : unit=block ambiguous
-round : unit=round ambiguous
-disc = disk : unit=round ambiguous
-coin : unit=round ambiguous
-ring : unit=round ambiguous
+ball : unit=ball ambiguous loose
+block : unit=block ambiguous loose
+slab : unit=block ambiguous loose
+round : unit=round ambiguous loose
+disc = disk : unit=round ambiguous loose
+coin : unit=round ambiguous loose
+ring : unit=round ambiguous loose
 loaf : unit=loaf plural=loaves ambiguous
-log : unit=log ambiguous
-square : unit=square ambiguous
-bar : unit=bar ambiguous
-link : unit=link ambiguous
-rack : unit=rack ambiguous
-segment : unit=segment ambiguous
+log : unit=log ambiguous loose
+square : unit=square ambiguous loose
+bar : unit=bar ambiguous loose
+link : unit=link ambiguous loose
+rack : unit=rack ambiguous loose
+segment : unit=segment ambiguous loose
 floret : unit=floret ambiguous
-strand : unit=strand ambiguous
+strand : unit=strand ambiguous loose
 pod : unit=pod ambiguous
 quill : unit=quill
 shaving : unit=shaving ambiguous
 curl : unit=shaving ambiguous
-nest : unit=nest ambiguous
-bundle : unit=bundle ambiguous
+nest : unit=nest ambiguous loose
+bundle : unit=bundle ambiguous loose
 
 @ UNIT noun kind=container
 can : unit=can ambiguous
@@ -108,19 +116,19 @@ packet = pkt : unit=packet
 package = pkg : unit=packet
 pack : unit=packet ambiguous
 pouch : unit=packet
-sachet : unit=sachet
-envelope : unit=sachet ambiguous
-jar : unit=jar ambiguous
-bottle : unit=bottle ambiguous
-bag : unit=bag ambiguous
-box : unit=box ambiguous
+sachet : unit=packet
+envelope : unit=packet ambiguous loose
+jar : unit=jar ambiguous vesselish
+bottle : unit=bottle ambiguous vesselish
+bag : unit=bag ambiguous loose vesselish
+box : unit=box ambiguous loose vesselish
 carton : unit=carton
-tub : unit=tub ambiguous
-pot : unit=tub ambiguous
-tube : unit=tube ambiguous
+tub : unit=tub ambiguous loose vesselish
+pot : unit=tub ambiguous loose vesselish
+tube : unit=tube ambiguous loose vesselish
 punnet : unit=punnet
 clamshell : unit=punnet
-container : unit=tub ambiguous
+container : unit=tub ambiguous loose vesselish
 
 # ---- amounts without a size ----------------------------------------------
 # They measure nothing: an ingredient said with one has no amount.
@@ -219,6 +227,10 @@ mm = mms : unit=millimetre
 ins : unit=inch
 ft : unit=foot
 
+@ LENGTHUNIT mass
+c m : unit=centimetre
+m m : unit=millimetre
+
 @ LENGTHUNIT mass letter
 in : unit=inch ambiguous
 " : unit=inch
@@ -261,3 +273,17 @@ gas number = gas no
 regulo = regulo mark
 gas : ambiguous
 mark : ambiguous
+
+# ---- what is counted or paid, and is no measure ---------------------------
+
+@ WHISTLE noun
+whistle
+
+@ MONEY noun
+dollar
+buck
+cent
+penny = pence
+quid : mass
+rupee
+euro

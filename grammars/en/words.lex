@@ -25,6 +25,7 @@
 %
 @ CURRENCY
 $
+rs
 @ DEGREE
 °
 @ INCHMARK unit=inch
@@ -427,7 +428,7 @@ for
 per
 each
 apiece
-a piece
+a piece : unless=OF
 
 # ---- joining and marking ----------------------------------------------------
 @ AND
@@ -605,7 +606,7 @@ fully
 halfway
 separately
 together
-in half
+in half : unless=ART|OF|DET|UNIT
 lengthways = lengthwise
 crossways = crosswise
 diagonally
@@ -659,7 +660,7 @@ completely
 fully
 separately
 together
-in half
+in half : unless=ART|OF|DET|UNIT
 lengthways = lengthwise
 crossways = crosswise
 diagonally
@@ -735,7 +736,6 @@ not less than
 over
 more than
 a minimum of
-a good
 @ ANOTHER
 another
 a further
@@ -803,6 +803,83 @@ optionally
 if you're into that
 if desired
 if using
+# A day or a week after one of these is a time of keeping, resting or curing.
+@ KEEPING
+aged
+brine
+chill
+cool
+cure
+cured
+develop
+do
+dried
+dry
+eat
+every
+ferment
+fermented
+fine
+freeze
+freezer
+freezes
+fridge
+frozen
+give
+good
+hang
+happily
+happy
+infuse
+keep
+keeps
+kept
+last
+lasts
+leave
+left
+marinate
+mature
+need
+needs
+pickle
+proof
+prove
+refrigerate
+refrigerated
+rest
+salt
+salted
+sit
+sits
+soak
+soaked
+stand
+steep
+store
+stored
+up to
+use
+used
+wait
+wants
+within
+# "a minute" and "a second" after these are no times.
+@ MOMENT
+wait
+hang on
+hold on
+give me
+give us
+back in
+there in
+got
+take
+took
+last
+any
+every
+this
 @ INFINITE
 overnight
 @ HEATWORD

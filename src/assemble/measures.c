@@ -33,20 +33,26 @@ look_around(const struct maker *m, const struct node *n, struct measure *x)
 		x->approximate = false;
 }
 
-static void
-push(struct maker *m, const struct node *n, const struct said *s)
+static struct node
+node_of(struct span tokens)
 {
+	return (struct node){tokens.beg, tokens.end, RAW};
+}
+
+static void
+push(struct maker *m, const struct said *s)
+{
+	const struct node n = node_of(s->tokens);
 	struct measure x = {.kind = s->kind,
 	    .value = s->value,
 	    .unit_stated = s->unit_stated,
 	    .corrected = s->corrected,
 	    .first = s->first,
 	    .reversed = s->reversed,
-	    .text = words_of(m, s->words),
-	    .place = place_of_node(m, n)};
+	    .text = words_of(m, node_text(&m->c, &n)),
+	    .place = place_of_node(m, &n)};
 
-	x.place.span = script_source(m->s, s->words);
-	look_around(m, n, &x);
+	look_around(m, &n, &x);
 	vec_push(m->a, &m->measure, x);
 }
 
@@ -57,12 +63,12 @@ collect_node(struct maker *m, const struct node *n)
 	size_t count = measure_dims(&m->c, m->region, n, dims);
 
 	for (size_t i = 0; i < count; i++)
-		push(m, n, &dims[i]);
+		push(m, &dims[i]);
 	if (count || !measure_of(&m->c, m->region, n, &s))
 		return;
-	push(m, n, &s);
+	push(m, &s);
 	if (s.size && measure_of(&m->c, m->region, s.size, &s))
-		push(m, n, &s);
+		push(m, &s);
 }
 
 /* Three eggs: the number and the food, as one count. */
@@ -72,7 +78,6 @@ collect_count(struct maker *m, const struct node *n)
 	struct field_nodes amount, food;
 	struct quantity q;
 	struct said s = {.kind = MEASURE_COUNT, .unit_stated = true};
-	struct node words = *n;
 
 	if (node_field(&m->c, n, "article", &amount)) {
 		q = (struct quantity){{1, 1}, {1, 1}, false};
@@ -82,14 +87,12 @@ collect_count(struct maker *m, const struct node *n)
 	}
 	s.value = (struct amount){true, true, q.min, q.max, NULL};
 	s.reversed = q.reversed;
-	words.beg = amount.v->beg;
-	words.end = amount.v->end;
+	s.tokens = (struct span){amount.v->beg, amount.v->end};
 	if (node_field(&m->c, n, "food", &food))
-		words.end = food.v[food.n - 1].end;
+		s.tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))
-		words.end = food.v[0].end;
-	s.words = node_text(&m->c, &words);
-	push(m, &words, &s);
+		s.tokens.end = food.v[0].end;
+	push(m, &s);
 }
 
 /* The correction of an amount after its food: "60 g of butter, no, 80 g". */
@@ -115,21 +118,22 @@ note_amend(struct maker *m, const struct node *n)
 		second = first;
 		second.value.min = q.min;
 		second.value.max = q.max;
-		second.words = node_text(&m->c, then.v);
+		second.tokens = (struct span){then.v->beg, then.v->end};
 	}
-	struct span from = script_source(m->s, first.words);
+	const struct node from = node_of(first.tokens), to = node_of(second.tokens);
+	struct span said = script_source(m->s, node_text(&m->c, &from));
+	struct span put = script_source(m->s, node_text(&m->c, &to));
 
 	for (size_t i = 0; i < m->measure.n; i++)
-		if (m->measure.v[i].place.span.beg == from.beg) {
+		if (m->measure.v[i].place.span.beg == said.beg) {
 			struct measure *x = &m->measure.v[i];
 
 			x->first = first.value;
 			x->corrected = true;
 			x->value = second.value;
-			x->text = words_of(m, second.words);
-			x->place = place_of_node(m, then.v);
-		} else if (m->measure.v[i].place.span.beg ==
-			   script_source(m->s, second.words).beg) {
+			x->text = words_of(m, node_text(&m->c, &to));
+			x->place = place_of_node(m, &to);
+		} else if (m->measure.v[i].place.span.beg == put.beg) {
 			m->measure.v[i].text.n = 0;
 		}
 }

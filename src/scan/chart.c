@@ -4,7 +4,7 @@
  */
 #include "scan/chart.h"
 
-#include "scan/value.h"
+#include "scan/measure.h"
 
 static uint8_t
 tag_of(const struct chart *c, const struct pass *p, const struct node *n)
@@ -31,6 +31,13 @@ copy_nodes(struct chart *c, struct level *to, const struct level *from, struct s
 		vec_push(c->arena, &to->node, from->node.v[i]);
 }
 
+/* False where an attribute of the rule speaks against the node. */
+static bool
+holds(const struct chart *c, const struct node *n)
+{
+	return value_holds(c, n) && measure_holds(c, n);
+}
+
 static void
 reduce(struct chart *c, struct level *to, const struct level *from,
     const struct rule_match *m, uint32_t level)
@@ -41,7 +48,7 @@ reduce(struct chart *c, struct level *to, const struct level *from,
 
 	vec_push(c->arena, &c->made, made);
 	vec_push(c->arena, &to->node, n);
-	if (!value_holds(c, &to->node.v[to->node.n - 1])) {
+	if (!holds(c, &to->node.v[to->node.n - 1])) {
 		c->made.n--;
 		to->node.n--;
 		copy_nodes(c, to, from, (struct span){m->span.beg, m->span.beg + 1});

@@ -5,6 +5,9 @@
  */
 #include "scan/measure.h"
 
+/* How far back the unit that goes without saying may stand, in tokens. */
+enum { CARRY_TOKENS = 40 };
+
 struct measurer {
 	const struct chart *c;
 	const char *region;
@@ -16,20 +19,31 @@ unit_named(const struct measurer *m, const char *name)
 	return grammar_unit(m->c->g, str_of(name), m->region);
 }
 
+/* The unit's name in a node's words; capital= is that of a capital letter. */
+static struct str
+unit_name(const struct chart *c, const struct node *n, const char *class_name)
+{
+	const struct reading *r = node_reading(c, n, class_name);
+	struct str capital;
+
+	if (!r)
+		r = node_reading(c, n, "INCHMARK");
+	if (!r)
+		return STR("");
+	capital = lexeme_get(r->lexeme, "capital");
+	if (capital.n && node_token(c, n)->flags & TOKEN_CAPITAL)
+		return capital;
+	return lexeme_get(r->lexeme, "unit");
+}
+
 const struct unit *
 measure_unit(
     const struct chart *c, const char *region, struct field_nodes f, const char *class_name)
 {
 	struct str name = {NULL, 0};
 
-	for (size_t i = 0; i < f.n && name.n == 0; i++) {
-		const struct reading *r = node_reading(c, &f.v[i], class_name);
-
-		if (!r)
-			r = node_reading(c, &f.v[i], "INCHMARK");
-		if (r)
-			name = lexeme_get(r->lexeme, "unit");
-	}
+	for (size_t i = 0; i < f.n && name.n == 0; i++)
+		name = unit_name(c, &f.v[i], class_name);
 	return name.n ? grammar_unit(c->g, name, region) : NULL;
 }
 
@@ -51,24 +65,38 @@ field_ratio(const struct measurer *m, const struct node *n, const char *field)
 									     : ratio_int(0);
 }
 
-/* value, or 1 for an article; plus whole, part and what is said in smaller
- * units after it. */
+/* What is said in smaller units after the value: "and a half", "20 minutes". */
+static struct ratio
+added_value(const struct measurer *m, const struct node *n)
+{
+	static const struct {
+		const char *field;
+		int64_t per;
+	} parts[] = {{"part", 1}, {"minutes", 60}, {"part60", 60}, {"ounces", 16}};
+	struct ratio sum = {0, 1};
+
+	for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
+		sum = ratio_add(sum,
+		    ratio_div(field_ratio(m, n, parts[i].field), ratio_int(parts[i].per)));
+	return sum;
+}
+
+/* The value said, that of the rule, or 1 for an article or a unit alone. */
 static bool
 own_value(const struct measurer *m, const struct node *n, struct quantity *out)
 {
 	struct field_nodes f;
-	struct ratio more = field_ratio(m, n, "part");
+	struct ratio more = added_value(m, n), given;
 
-	*out = (struct quantity){{0, 1}, {0, 1}, false};
-	if (node_field(m->c, n, "value", &f) || node_field(m->c, n, "whole", &f)) {
-		if (!value_of_nodes(m->c, f, out))
-			return false;
-	} else {
-		out->min = out->max = ratio_int(1);
-	}
-	more = ratio_add(more, ratio_div(field_ratio(m, n, "minutes"), ratio_int(60)));
-	more = ratio_add(more, ratio_div(field_ratio(m, n, "part60"), ratio_int(60)));
-	more = ratio_add(more, ratio_div(field_ratio(m, n, "ounces"), ratio_int(16)));
+	*out = (struct quantity){{1, 1}, {1, 1}, false};
+	if (ratio_parse(node_attribute(m->c, n, "value"), &given))
+		out->min = out->max = given;
+	else if ((node_field(m->c, n, "value", &f) || node_field(m->c, n, "whole", &f)) &&
+		 !value_of_nodes(m->c, f, out))
+		return false;
+	if (node_attribute(m->c, n, "sign").n)
+		*out = (struct quantity){ratio_sub(ratio_int(0), out->max),
+		    ratio_sub(ratio_int(0), out->min), out->reversed};
 	out->min = ratio_add(out->min, more);
 	out->max = ratio_add(out->max, more);
 	if (has_field(m, n, "most"))
@@ -86,16 +114,12 @@ unit_class(enum measure_kind kind)
 }
 
 static const struct unit *
-own_unit(const struct measurer *m, const struct node *n, enum measure_kind kind)
+said_unit(const struct measurer *m, const struct node *n, enum measure_kind kind)
 {
 	struct field_nodes f;
 
 	if (node_field(m->c, n, "unit", &f) || node_field(m->c, n, "scale", &f))
 		return measure_unit(m->c, m->region, f, unit_class(kind));
-	if (node_attribute(m->c, n, "gas").n)
-		return unit_named(m, "gas-mark");
-	if (node_attribute(m->c, n, "minutes").n)
-		return unit_named(m, "minute");
 	return NULL;
 }
 
@@ -110,6 +134,54 @@ kind_of(const struct measurer *m, const struct node *n, enum measure_kind *kind)
 	return *kind != MEASURE_COUNT;
 }
 
+/* The node of a made entry, as the level above has it. */
+static struct node
+node_of_made(const struct chart *c, int32_t i)
+{
+	const struct made *made = &c->made.v[i];
+	const struct level *l = &c->level[made->level];
+
+	return (struct node){
+	    l->node.v[made->nodes.beg].beg, l->node.v[made->nodes.end - 1].end, i};
+}
+
+/* The unit of the measure of this kind that was said last before the node:
+ * "225 grams of butter and two twenty-five of sugar". */
+static const struct unit *
+carried_unit(const struct measurer *m, const struct node *n, enum measure_kind kind)
+{
+	const struct unit *found = NULL;
+	uint32_t from = n->beg > CARRY_TOKENS ? n->beg - CARRY_TOKENS : 0;
+
+	for (int32_t i = 0; i < n->made; i++) {
+		struct node before = node_of_made(m->c, i);
+		enum measure_kind other;
+		const struct unit *u;
+
+		if (before.end > n->beg || before.end < from ||
+		    !kind_of(m, &before, &other) || other != kind)
+			continue;
+		u = said_unit(m, &before, kind);
+		if (u) {
+			found = u;
+			from = before.end;
+		}
+	}
+	return found && found->has_base ? found : NULL;
+}
+
+static const struct unit *
+own_unit(const struct measurer *m, const struct node *n, enum measure_kind kind)
+{
+	if (node_attribute(m->c, n, "gas").n)
+		return unit_named(m, "gas-mark");
+	if (node_attribute(m->c, n, "minutes").n)
+		return unit_named(m, "minute");
+	if (node_attribute(m->c, n, "carry").n)
+		return carried_unit(m, n, kind);
+	return said_unit(m, n, kind);
+}
+
 /* A node with a value and a unit of its own. */
 static bool
 plain(const struct measurer *m, const struct node *n, struct said *out)
@@ -119,7 +191,8 @@ plain(const struct measurer *m, const struct node *n, struct said *out)
 
 	if (!kind_of(m, n, &out->kind))
 		return false;
-	out->words = node_text(m->c, n);
+	out->tokens = (struct span){n->beg, n->end};
+	out->heard = node_attribute(m->c, n, "heard");
 	out->value.present = true;
 	out->value.unit = own_unit(m, n, out->kind);
 	out->unit_stated = has_field(m, n, "unit") || has_field(m, n, "scale") ||
@@ -149,23 +222,35 @@ in_unit(const struct unit *a, const struct amount *b, struct ratio *out)
 	return true;
 }
 
+/* The two sides of a range or a correction. */
+static bool
+two_sides(const struct measurer *m, const struct node *n, const char *const field[2],
+    struct said out[2])
+{
+	struct field_nodes f[2];
+
+	out[0] = out[1] = (struct said){0};
+	return node_field(m->c, n, field[0], &f[0]) &&
+	       node_field(m->c, n, field[1], &f[1]) && plain(m, f[0].v, &out[0]) &&
+	       plain(m, f[1].v, &out[1]);
+}
+
 static bool
 range(const struct measurer *m, const struct node *n, struct said *out)
 {
-	struct field_nodes lo, hi;
-	struct said a = {0}, b = {0};
+	static const char *const field[2] = {"lo", "hi"};
+	struct said side[2];
 	struct ratio max;
 
-	if (!node_field(m->c, n, "lo", &lo) || !node_field(m->c, n, "hi", &hi) ||
-	    !plain(m, lo.v, &a) || !plain(m, hi.v, &b) ||
-	    !in_unit(a.value.unit, &b.value, &max))
+	if (!two_sides(m, n, field, side) ||
+	    !in_unit(side[0].value.unit, &side[1].value, &max))
 		return false;
-	*out = a;
-	out->words = node_text(m->c, n);
+	*out = side[0];
+	out->tokens = (struct span){n->beg, n->end};
 	out->value.max = max;
-	out->reversed = ratio_order(a.value.min, max) > 0;
+	out->reversed = ratio_order(side[0].value.min, max) > 0;
 	if (out->reversed) {
-		out->value.max = a.value.min;
+		out->value.max = side[0].value.min;
 		out->value.min = max;
 	}
 	return true;
@@ -185,44 +270,48 @@ number_side(const struct measurer *m, const struct node *n, const char *field,
 	return true;
 }
 
-/* "teaspoons" without a number. */
+/* "ten, no, twelve minutes", "a tablespoon, sorry, a teaspoon" */
 static bool
-is_unit_alone(const struct measurer *m, const struct node *n)
+repaired_whole(const struct measurer *m, const struct node *n, struct said *out)
 {
-	return !has_field(m, n, "value") && !has_field(m, n, "article") &&
-	       !has_field(m, n, "whole");
+	struct field_nodes first, then;
+	struct said a = {0}, b = {0};
+
+	if (!node_field(m->c, n, "then", &then) || !plain(m, then.v, &b))
+		return false;
+	if ((!node_field(m->c, n, "first", &first) || !plain(m, first.v, &a)) &&
+	    !number_side(m, n, "firstnumber", &b.value, &a.value))
+		return false;
+	*out = b;
+	out->first = a.value;
+	return true;
+}
+
+/* "two tablespoons, sorry, teaspoons", "two cups, no, three" */
+static bool
+repaired_half(const struct measurer *m, const struct node *n, struct said *out)
+{
+	struct field_nodes first, then;
+
+	if (!node_field(m->c, n, "first", &first) || !plain(m, first.v, out))
+		return false;
+	out->first = out->value;
+	out->tokens = (struct span){n->beg, n->end};
+	if (node_field(m->c, n, "thenunit", &then)) {
+		out->value.unit = measure_unit(m->c, m->region, then, "UNIT");
+		return true;
+	}
+	return number_side(m, n, "thennumber", &out->first, &out->value);
 }
 
 static bool
 repaired(const struct measurer *m, const struct node *n, struct said *out)
 {
-	struct field_nodes first, then;
-	struct said a = {0}, b = {0};
-
-	if (node_field(m->c, n, "then", &then) && plain(m, then.v, &b)) {
-		if (node_field(m->c, n, "first", &first) && plain(m, first.v, &a))
-			;
-		else if (!number_side(m, n, "firstnumber", &b.value, &a.value))
-			return false;
-		*out = b;
-		if (is_unit_alone(m, then.v)) {
-			out->value.min = a.value.min;
-			out->value.max = a.value.max;
-		}
-	} else if (node_field(m->c, n, "first", &first) && plain(m, first.v, &a)) {
-		*out = a;
-		if (node_field(m->c, n, "thenunit", &then))
-			out->value.unit = measure_unit(m->c, m->region, then, "UNIT");
-		else if (!number_side(m, n, "thennumber", &a.value, &out->value))
-			return false;
-	} else {
+	if (!repaired_whole(m, n, out) && !repaired_half(m, n, out))
 		return false;
-	}
-	if (!out->value.unit && a.value.unit)
-		out->value.unit = a.value.unit;
-	out->words = node_text(m->c, n);
+	if (!out->value.unit)
+		out->value.unit = out->first.unit;
 	out->corrected = true;
-	out->first = a.value;
 	return true;
 }
 
@@ -239,13 +328,78 @@ measure_of(
 	return range(&m, n, out) || repaired(&m, n, out) || plain(&m, n, out);
 }
 
+/* ---- checks ------------------------------------------------------------- */
+
+/* Units of one system, and of sizes that one slips between: no "a cup, 240 ml"
+ * and no "a cup and two tablespoons". */
+static bool
+replaces(const struct said *a, const struct said *b)
+{
+	const struct unit *u = a->value.unit, *v = b->value.unit;
+	struct ratio per;
+
+	if (!u || !v || u->dimension != v->dimension || u->metric != v->metric)
+		return false;
+	if (u == v)
+		return ratio_order(a->value.min, b->value.min) != 0;
+	if (!u->has_base || !v->has_base)
+		return false;
+	per = ratio_div(u->factor, v->factor);
+	return ratio_order(per, ratio_int(4)) < 0 && ratio_order(per, ratio_make(1, 4)) > 0;
+}
+
+static bool
+sides_hold(const struct measurer *m, const struct node *n, struct str check)
+{
+	static const char *const range_field[2] = {"lo", "hi"};
+	static const char *const repair_field[2] = {"first", "then"};
+	struct said side[2];
+	struct ratio hi;
+
+	if (str_is_z(check, "replaces"))
+		return two_sides(m, n, repair_field, side) && replaces(&side[0], &side[1]);
+	if (!two_sides(m, n, range_field, side) ||
+	    !in_unit(side[0].value.unit, &side[1].value, &hi))
+		return false;
+	return str_is_z(check, "same") || ratio_order(side[0].value.min, hi) < 0;
+}
+
+bool
+measure_holds(const struct chart *c, const struct node *n)
+{
+	const struct measurer m = {c, NULL};
+	struct str check = node_attribute(c, n, "check");
+	enum measure_kind kind;
+
+	if (!kind_of(&m, n, &kind))
+		return true;
+	if (node_attribute(c, n, "carry").n && !carried_unit(&m, n, kind))
+		return false;
+	if (str_is_z(check, "same") || str_is_z(check, "ascending") ||
+	    str_is_z(check, "replaces"))
+		return sides_hold(&m, n, check);
+	return true;
+}
+
+/* ---- lengths side by side ----------------------------------------------- */
+
+/* Without a unit: inches, unless a side is too long for a tin in them. */
+static const char *
+side_unit(const struct said *side, size_t n)
+{
+	for (size_t i = 0; i < n; i++)
+		if (ratio_order(side[i].value.max, ratio_int(18)) > 0)
+			return "centimetre";
+	return "inch";
+}
+
 size_t
 measure_dims(const struct chart *c, const char *region, const struct node *n,
     struct said out[DIMS_MAX])
 {
 	static const char *const side[DIMS_MAX] = {"a", "b", "c"};
 	const struct measurer m = {c, region};
-	const struct unit *u = own_unit(&m, n, MEASURE_LENGTH);
+	const struct unit *u = said_unit(&m, n, MEASURE_LENGTH);
 	size_t count = 0;
 
 	if (!node_is(c, n, "DIMS"))
@@ -256,13 +410,12 @@ measure_dims(const struct chart *c, const char *region, const struct node *n,
 
 		if (!node_field(c, n, side[i], &f) || !value_of_nodes(c, f, &q))
 			continue;
-		out[count] = (struct said){.kind = MEASURE_LENGTH,
+		out[count++] = (struct said){.kind = MEASURE_LENGTH,
 		    .value = {true, true, q.min, q.max, u},
 		    .unit_stated = u != NULL,
-		    .words = node_text(c, f.v)};
-		if (!u)
-			out[count].value.unit = unit_named(&m, "inch");
-		count++;
+		    .tokens = {f.v[0].beg, f.v[f.n - 1].end}};
 	}
+	for (size_t i = 0; i < count && !u; i++)
+		out[i].value.unit = unit_named(&m, side_unit(out, count));
 	return count;
 }

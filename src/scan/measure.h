@@ -15,9 +15,17 @@ struct said {
 	bool reversed;
 	bool corrected; /* `first` was said before and put right */
 	struct amount first;
-	struct span words;       /* into script.text, without an article's "a" left out */
+	struct span tokens;      /* its words; of a correction, those of the new value */
 	const struct node *size; /* of "a 14 ounce can": the ounces; NULL without */
+	struct str heard;        /* what a likely mishearing meant: "four"; or empty */
 };
+
+/* False where a rule's check= of measures speaks against the node it made:
+ *   same      lo and hi can be told in one unit
+ *   ascending so they can, and hi is more
+ *   replaces  then is of first's kind and system, so it puts first right
+ * or where carry=1 finds no unit before it. */
+bool measure_holds(const struct chart *c, const struct node *n);
 
 /* Evaluates an AMT, LEN, DUR or TEMP node; region picks among units that differ
  * (NULL: none known). False for any other node. */

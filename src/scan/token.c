@@ -310,6 +310,24 @@ is_wordlike(const struct token *t)
 		   (unsigned char)t->norm.p[0] >= 0x80);
 }
 
+/* unless=A|B on an entry of several words: no entry before a word of these
+ * classes, such as "in half" before "a cup". */
+static bool
+is_hindered(const struct lexer *x, const struct entry *e, size_t next)
+{
+	struct str classes =
+	    e->reading.n ? lexeme_get(e->reading.v[0].lexeme, "unless") : STR("");
+
+	while (classes.n && next < x->raw.token.n) {
+		unsigned id = lexicon_class_find(&x->g->lexicon, str_next(&classes, '|'));
+
+		if (id < CLASSES_MAX &&
+		    classset_has(&x->raw.token.v[next].entry->classes, id))
+			return true;
+	}
+	return false;
+}
+
 /* Words from raw[i] on that are one entry; 1 where only the word itself is. */
 static size_t
 longest(const struct lexer *x, size_t i, const struct entry **found)
@@ -330,7 +348,7 @@ longest(const struct lexer *x, size_t i, const struct entry **found)
 		memcpy(key + used, word.p, word.n);
 		used += word.n;
 		e = n ? lexicon_find(&x->g->lexicon, (struct str){key, used}) : NULL;
-		if (e) {
+		if (e && !is_hindered(x, e, i + n + 1)) {
 			best = n + 1;
 			*found = e;
 		}

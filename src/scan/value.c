@@ -58,6 +58,43 @@ field_value(
 	return node_field(c, n, field, &f) && value_of_nodes(c, f, out);
 }
 
+/* How many digits of a decimal the token gives; 0 for "five" of "seventy five". */
+static uint32_t
+decimal_digits(const struct chart *c, const struct token *t, struct ratio v, bool tens)
+{
+	if (is_numeral(c, t))
+		return t->text.end - t->text.beg;
+	if (ratio_order(v, ratio_int(10)) >= 0)
+		return 2;
+	return tens ? 0 : 1;
+}
+
+/* What follows a point: "two five" and "25" are 1/4. */
+static bool
+decimal_value(const struct chart *c, struct field_nodes f, struct ratio *out)
+{
+	struct ratio sum = {0, 1}, v;
+	int64_t scale = 1;
+	bool tens = false;
+
+	for (uint32_t i = f.v[0].beg; i < f.v[f.n - 1].end; i++) {
+		const struct token *t = &c->tokens.token.v[i];
+		uint32_t digits;
+
+		if (is_numeral(c, t))
+			v = t->number;
+		else if (!word_value(t, &v))
+			return false;
+		digits = decimal_digits(c, t, v, tens);
+		for (; digits > 0 && scale < 1000000; digits--)
+			scale *= 10;
+		sum = ratio_add(sum, ratio_div(v, ratio_int(scale)));
+		tens = v.num >= 20;
+	}
+	*out = sum;
+	return ratio_order(sum, ratio_int(1)) < 0;
+}
+
 static struct quantity
 exactly(struct ratio v)
 {
@@ -110,6 +147,7 @@ static bool
 made_value(const struct chart *c, const struct node *n, struct quantity *out)
 {
 	struct quantity v = exactly(ratio_int(0)), q;
+	struct field_nodes f;
 	bool any = false;
 
 	if (ratio_parse(node_attribute(c, n, "value"), &v.min)) {
@@ -130,6 +168,10 @@ made_value(const struct chart *c, const struct node *n, struct quantity *out)
 		}
 	if (fraction_value(c, n, &q)) {
 		v = add(v, q);
+		any = true;
+	}
+	if (node_field(c, n, "decimal", &f) && decimal_value(c, f, &q.min)) {
+		v = add(v, exactly(q.min));
 		any = true;
 	}
 	if (any && field_value(c, n, "times", &q))
@@ -167,11 +209,52 @@ value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out
 }
 
 static bool
+is_between(struct quantity q, int64_t least, int64_t most)
+{
+	return ratio_order(q.min, ratio_int(least)) >= 0 &&
+	       ratio_order(q.max, ratio_int(most)) <= 0;
+}
+
+static bool
 is_rising(struct quantity q)
 {
 	return !q.reversed && ratio_order(q.min, q.max) < 0 &&
 	       ratio_order(ratio_mul(q.min, ratio_make(5, 2)), q.max) >= 0;
 }
+
+/* "8 2 10": the 2 was "to". */
+static bool
+is_heard_to(const struct chart *c, const struct node *n)
+{
+	struct quantity heard;
+
+	return field_value(c, n, "heard", &heard) &&
+	       ratio_order(heard.min, ratio_int(2)) == 0;
+}
+
+static bool
+is_part(struct quantity q)
+{
+	return ratio_order(q.max, ratio_int(1)) < 0;
+}
+
+static bool
+is_on_dial(struct quantity q)
+{
+	return q.min.den == 1 && q.min.num % 5 == 0 && is_between(q, 70, 600);
+}
+
+static bool
+is_inside(struct quantity q)
+{
+	return is_between(q, 40, 400);
+}
+
+static const struct {
+	const char *name;
+	bool (*holds)(struct quantity q);
+} checks[] = {{"rising", is_rising}, {"heard", is_rising}, {"part", is_part},
+    {"dial", is_on_dial}, {"inside", is_inside}};
 
 bool
 value_holds(const struct chart *c, const struct node *n)
@@ -183,9 +266,12 @@ value_holds(const struct chart *c, const struct node *n)
 
 	if (!check.n && !least.n)
 		return true;
-	if (!value_number(c, n, &q) && !field_value(c, n, "value", &q))
+	if (!field_value(c, n, "value", &q) && !value_number(c, n, &q))
 		return false;
-	if (check.n && !is_rising(q))
+	for (size_t i = 0; i < sizeof checks / sizeof *checks; i++)
+		if (str_is_z(check, checks[i].name) && !checks[i].holds(q))
+			return false;
+	if (str_is_z(check, "heard") && !is_heard_to(c, n))
 		return false;
 	return !ratio_parse(least, &bound) || ratio_order(q.min, bound) >= 0;
 }

@@ -17,6 +17,7 @@ struct quantity {
  * False where it has none. The fields that number rules may have:
  *   whole part  added up: "two [and] a half"
  *   num den     a fraction: "three" "quarters"; num alone is 1
+ *   decimal     digits after the point: "one" point "two five"
  *   times       a factor: "half a" "dozen"
  *   hundreds rest  "three" "fifty"
  *   min max     a range */
@@ -24,9 +25,14 @@ bool value_number(const struct chart *c, const struct node *n, struct quantity *
 /* The same for a run of nodes, such as a field's. */
 bool value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out);
 
-/* False where a rule's attributes speak against the node it made. check=rising:
- * the range of min and max rises, by no more than 2.5. least=N: the value is N
- * or more. */
+/* False where a rule's attributes speak against the node it made: least=N, the
+ * value is N or more; check=NAME, one of
+ *   rising   the range of min and max rises, by no more than 2.5
+ *   heard    so it does, and what stands between is 2: "eight two ten"
+ *   part     less than 1
+ *   dial     a multiple of five that a cooker is set to
+ *   inside   what a thermometer in food or oil may read
+ * Other names are none of this file's. */
 bool value_holds(const struct chart *c, const struct node *n);
 
 #endif
