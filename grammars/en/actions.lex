@@ -624,7 +624,6 @@ chuck away : split write=discard
 bin : write=discard ambiguous
 ditch : write=discard ambiguous
 get rid of : past=got part=got ing=getting write=discard
-lose : past=lost part=lost write=discard ambiguous
 set out : past=set part=set ing=setting split
 lay out : past=laid part=laid split
 line up : split

@@ -1019,3 +1019,36 @@ an
 at
 around
 into
+
+# Words of talk that part one thing from the next.
+@ BOUNDARY
+okay = ok
+alright = all right
+so
+now
+anyway = anyways
+right
+and then
+and so
+after that
+meanwhile
+
+# What happened once is no instruction.
+@ PASTTIME
+once upon a time
+last week
+last time
+last year
+last month
+last night
+last sunday
+last thanksgiving
+yesterday
+one time
+years ago
+when i was
+used to
+ago
+i remember when
+the other day
+in my life

@@ -162,6 +162,20 @@ ends_subordinate(const struct cutter *k, uint32_t at)
 		   node_is(&k->m->c, next, "VHAVE"));
 }
 
+/* Is there more in the open clause than marks and markers? */
+static bool
+has_content(const struct cutter *k, uint32_t at)
+{
+	for (uint32_t i = k->now.beg; i < at; i++) {
+		const struct node *n = &k->top->node.v[i];
+
+		if (!is_raw(k, n, "BOUNDARY") && !is_raw(k, n, "FILLER") &&
+		    !is_raw(k, n, "MARK") && !is_raw(k, n, "COMMA") && !is_raw(k, n, "AND"))
+			return true;
+	}
+	return false;
+}
+
 /* A full stop before "until it's golden" or "for ten minutes" ends nothing. */
 static bool
 goes_on_after(const struct cutter *k, uint32_t at)
@@ -195,6 +209,8 @@ meet(struct cutter *k, uint32_t at)
 		k->sentence = true;
 		return;
 	}
+	if (k->open && at > k->now.beg && is_raw(k, n, "BOUNDARY") && has_content(k, at))
+		close(k, at);
 	if (!k->open)
 		open(k, at);
 	if (subordinates(k, n)) {

@@ -400,6 +400,31 @@ take_action(struct deed_reader *r, const struct lexeme *l)
 		r->d->appliance = appliance.p;
 }
 
+/* "bring that up to the boil": the phrase whose object stands inside it. */
+static const struct lexeme *
+boil_of(const struct deed_reader *r, const struct lexeme *l)
+{
+	uint32_t beg = r->top->node.v[r->q->beg].beg,
+		 end = r->top->node.v[r->q->end - 1].end;
+	bool boil = has_token(r->m, beg, end, "boil");
+	struct str phrase;
+	const struct reading *a;
+
+	if (!str_is_z(l->lemma, "bring") && !str_is_z(l->lemma, "come") &&
+	    !str_is_z(l->lemma, "get"))
+		return NULL;
+	if (!boil && !has_token(r->m, beg, end, "simmer"))
+		return NULL;
+	phrase = str_of(!boil                                   ? "bring to a simmer"
+			: has_token(r->m, beg, end, "the boil") ? "bring to the boil"
+								: "bring to a boil");
+	if (boil && str_is_z(str_of(r->m->region), "uk"))
+		phrase = STR("bring to the boil");
+	a = entry_reading(
+	    lexicon_find(&r->m->g->lexicon, phrase), grammar_class(r->m->g, "ACTION"));
+	return a ? a->lexeme : NULL;
+}
+
 static void
 settle_action(struct deed_reader *r)
 {
@@ -410,6 +435,8 @@ settle_action(struct deed_reader *r)
 	if (l && (r->d->light || str_is_z(lexeme_get(l, "kind"), "rest") ||
 		     str_is_z(lexeme_get(l, "kind"), "move")))
 		second = second_verb(r, &r->d->at);
+	if (!second && l)
+		second = boil_of(r, l);
 	if (second) {
 		r->d->light = false;
 		l = second;

@@ -94,18 +94,23 @@ is_divided(const struct framer *r, const struct mention *x)
 	return false;
 }
 
+/* "half the sugar", "the rest of the butter": the words before the food. */
 static struct str
 share_words(const struct framer *r, const struct node *n, const struct mention *x)
 {
 	struct field_nodes f;
+	struct node before = *n;
 	struct str share;
+	static const char *const tails[] = {
+	    " the", " your", " our", " my", " that", " this", " those", " these", " of"};
 
-	if (node_field(&r->m->c, n, "share", &f))
-		share = lower(r, words_of(r->m, node_text(&r->m->c, f.v)));
-	else
-		share = node_token(&r->m->c, n)->norm;
-	while (str_ends(share, STR(" of")))
-		share.n -= 3;
+	if (!node_field(&r->m->c, n, "food", &f) || f.v[0].beg == n->beg)
+		return x->item;
+	before.end = f.v[0].beg;
+	share = lower(r, words_of(r->m, node_text(&r->m->c, &before)));
+	for (size_t i = 0; i < sizeof tails / sizeof *tails; i++)
+		while (str_ends(share, str_of(tails[i])))
+			share.n -= strlen(tails[i]);
 	return arena_fmt(r->m->a, "%.*s%s the %.*s", (int)share.n, share.p,
 	    str_ends(share, STR("half")) ? "" : " of", (int)x->item.n, x->item.p);
 }
@@ -429,6 +434,21 @@ is_appliance_at(const struct framer *r, uint32_t at)
 	       !str_is_z(lexeme_get(e->lexeme, "kind"), "pan");
 }
 
+/* "to the boil" is part of the verb; what stands before it too ("up"). */
+static bool
+is_boil(struct framer *r, uint32_t at)
+{
+	if (!word(r, at, "to") || !r->w->deed->lexeme ||
+	    !str_starts(r->w->deed->lexeme->lemma, STR("bring to")))
+		return false;
+	for (r->at = at + 1; is(r, r->at, "ART") || is(r, r->at, "DET") ||
+			     is(r, r->at, "FOODMOD") || word(r, r->at, "boil") ||
+			     word(r, r->at, "simmer") || word(r, r->at, "rolling");)
+		r->at++;
+	r->f->particle.n = 0;
+	return true;
+}
+
 /* A preposition and what follows it; a particle where nothing does. */
 static void
 take_preposition(struct framer *r)
@@ -451,6 +471,8 @@ take_preposition(struct framer *r)
 		return;
 	}
 	appliance = is_appliance_at(r, r->at) || is_appliance_at(r, r->at + 1);
+	if (is_boil(r, start))
+		return;
 	phrase = take_phrase(r);
 	if (phrase.n == 0) {
 		r->at = start + 1;

@@ -195,7 +195,8 @@ put_ends(struct composer *c)
 		put(c, STR(", covered,"));
 	if (f->uncovered)
 		put(c, STR(", uncovered,"));
-	put_after(c, "at", f->temperature);
+	put_after(c, is_kind(c, "preheat") || is_kind(c, "set-heat") ? "to" : "at",
+	    f->temperature);
 	if (str_is_z(f->duration, "overnight"))
 		put(c, f->duration);
 	else
@@ -226,8 +227,13 @@ is_worth_it(const struct composer *c, struct str verb)
 
 	if (!verb.n)
 		return false;
-	if (has_object(c) || c->w->pending.n)
+	if (!c->w->deed->light && c->w->deed->lexeme && !c->w->deed->kind.n)
+		return false;
+	if (c->f.foods || c->w->pending.n)
 		return true;
+	if (has_object(c))
+		return !c->w->deed->light || f->places || f->appliance.n || f->duration.n ||
+		       f->until.n;
 	if (f->duration.n || f->until.n || f->heat.n)
 		return true;
 	if (stands_alone(c))
@@ -254,6 +260,31 @@ tidy(struct buf *b)
 		b->v[0] = to_upper(b->v[0]);
 }
 
+/* The verb with its object: inside a phrase that splits ("set the onions
+ * aside"), before a particle where it is a pronoun ("break it up"). */
+static void
+put_verb(struct composer *c, struct str verb)
+{
+	const struct lexeme *l = c->w->deed->lexeme;
+	size_t cut = lexeme_has(l, "split") ? str_find_char(verb, ' ') : verb.n;
+	struct str object = drops_object(c) ? STR("") : object_words(c);
+	bool pronoun = str_is_z(object, "it") || str_is_z(object, "them");
+	bool in = str_is_z(verb, "add") && str_is_z(c->f.particle, "in");
+
+	if (!object.n)
+		cut = verb.n;
+	if (cut == verb.n && pronoun && str_find_char(verb, ' ') < verb.n &&
+	    str_find_char(verb, ' ') + 4 >= verb.n)
+		cut = str_find_char(verb, ' ');
+	put(c, str_cut(verb, 0, cut));
+	if (c->f.particle.n && !pronoun && !in && !c->f.foods)
+		put(c, c->f.particle);
+	put(c, object);
+	put(c, str_trim(str_cut(verb, cut, verb.n)));
+	if (c->f.particle.n && (pronoun || c->f.foods) && !in)
+		put(c, c->f.particle);
+}
+
 struct str
 sentence_write(struct writing *w)
 {
@@ -272,10 +303,7 @@ sentence_write(struct writing *w)
 		put(&c, c.f.before);
 		put(&c, STR(","));
 	}
-	put(&c, verb);
-	if (!drops_object(&c))
-		put(&c, object_words(&c));
-	put(&c, c.f.particle);
+	put_verb(&c, verb);
 	for (size_t i = 0; i < c.f.places; i++)
 		put(&c, c.f.place[i]);
 	if (!w->deed->heats || !w->deed->duration.present)

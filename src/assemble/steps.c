@@ -76,7 +76,7 @@ open_step(struct stepper *k, const struct node *at)
 static void
 add_sentence(struct stepper *k, struct str s, const struct node *at)
 {
-	if (!s.n)
+	if (!s.n || (k->open && k->text.n && str_ends(buf_str(&k->text), s)))
 		return;
 	if (k->open && (k->full || k->sentences >= SENTENCES_MAX))
 		close_step(k);
@@ -387,7 +387,7 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	struct writing w = writing_of(k, q, d);
 	struct str s;
 
-	if (d->foods == 0 && (d->pronoun || d->thing) && k->pendings)
+	if ((d->pronoun || d->thing) && k->pendings)
 		w.pending = list_of(k);
 	else if (d->foods == 0 || k->pendings > 1)
 		flush_pending(k);
@@ -429,6 +429,24 @@ follow_heat(struct stepper *k, const struct deed *d)
 		k->hot = "stove";
 }
 
+/* A yield, or a story of what happened once: no instruction. */
+static bool
+is_told(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c), *yields = chart_level(&m->c, "yield");
+	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
+	unsigned past = grammar_class(m->g, "PASTTIME");
+
+	for (size_t i = 0; yields && i < yields->node.n && yields->node.v[i].beg < end; i++)
+		if (yields->node.v[i].beg >= beg &&
+		    node_is(&m->c, &yields->node.v[i], "YIELD"))
+			return true;
+	for (uint32_t i = beg; i < end && past < CLASSES_MAX; i++)
+		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
+			return true;
+	return false;
+}
+
 static void
 take_clause(struct stepper *k, const struct clause *q)
 {
@@ -438,12 +456,12 @@ take_clause(struct stepper *k, const struct clause *q)
 	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
 		deed_imply(k->m, q, k->hot, &d);
 	roles_of_clause(k->m, q, &d);
-	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
+	if (q->kind != CLAUSE_CHAT)
 		follow_heat(k, &d);
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
-		if (is_worth_writing(&d))
+		if (is_worth_writing(&d) && !is_told(k->m, q))
 			write_clause(k, q, &d);
 		else
 			add_things(k, q, &d);
