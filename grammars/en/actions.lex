@@ -1004,7 +1004,6 @@ share out : split write=divide
 hand round : split write=serve
 dig in : ambiguous
 tuck into : ambiguous
-enjoy : ambiguous
 eat : past=ate part=eaten ambiguous
 bring to the table : past=brought part=brought split write=serve
 

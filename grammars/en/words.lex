@@ -365,6 +365,7 @@ in front of
 out of
 off
 off of
+round
 per
 within
 without
@@ -1052,3 +1053,16 @@ ago
 i remember when
 the other day
 in my life
+
+@ MANNER ADV
+skin side up = skin-side up, skin up
+skin side down = skin-side down, skin down
+cut side up = cut-side up
+cut side down = cut-side down
+seam side down = seam-side down
+fat side up = fat-side up
+fat side down = fat-side down
+face down
+face up
+flat side down
+in one layer = in a single layer, single layer

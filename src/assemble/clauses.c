@@ -176,6 +176,18 @@ has_content(const struct cutter *k, uint32_t at)
 	return false;
 }
 
+/* "now", "so", "okay" between two things; "now, at two hundred" is none. */
+static bool
+parts_talk(const struct cutter *k, uint32_t at)
+{
+	const struct node *next = at + 1 < k->top->node.n ? &k->top->node.v[at + 1] : NULL;
+
+	return is_raw(k, &k->top->node.v[at], "BOUNDARY") && next &&
+	       !is_raw(k, next, "COMMA") && !is_raw(k, next, "PREP") &&
+	       !is_raw(k, next, "STOP") && !is_raw(k, next, "STATE") &&
+	       !is_raw(k, next, "UNTIL");
+}
+
 /* A full stop before "until it's golden" or "for ten minutes" ends nothing. */
 static bool
 goes_on_after(const struct cutter *k, uint32_t at)
@@ -209,7 +221,7 @@ meet(struct cutter *k, uint32_t at)
 		k->sentence = true;
 		return;
 	}
-	if (k->open && at > k->now.beg && is_raw(k, n, "BOUNDARY") && has_content(k, at))
+	if (k->open && at > k->now.beg && parts_talk(k, at) && has_content(k, at))
 		close(k, at);
 	if (!k->open)
 		open(k, at);

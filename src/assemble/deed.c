@@ -231,7 +231,8 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 	struct duration *d = &r->d->duration;
 	int64_t min = ms_of(&s->value, false), max = ms_of(&s->value, true);
 
-	if (is_claim(r->m, &r->top->node.v[at]) || is_keeping(r, at))
+	r->d->keeping = r->d->keeping || is_keeping(r, at);
+	if (r->d->keeping || is_claim(r->m, &r->top->node.v[at]))
 		return;
 	if (is_aside_time(r, at)) {
 		r->d->time_cue = true;
@@ -308,6 +309,14 @@ read_equipment(struct deed_reader *r, uint32_t at)
 	}
 }
 
+/* "let those go soft": a state that is waited for. */
+static bool
+goes_to_state(const struct deed_reader *r, uint32_t at)
+{
+	return at > r->q->verb && !r->d->doneness.text.n && raw_is(r, at + 1, "STATE") &&
+	       (word_is(r, at, "go") || word_is(r, at, "get") || word_is(r, at, "turn"));
+}
+
 static void
 read_node(struct deed_reader *r, uint32_t at)
 {
@@ -327,6 +336,8 @@ read_node(struct deed_reader *r, uint32_t at)
 		r->d->time_cue = true;
 	else if (raw_is(r, at, "UNTIL"))
 		read_until(r, at);
+	else if (goes_to_state(r, at))
+		r->d->doneness.text = words_of(r->m, node_text(c, n + 1));
 	else if (raw_is(r, at, "PRON") && at > r->q->verb)
 		r->d->pronoun = true;
 	else if (raw_is(r, at, "EQUIP") && node_reading(c, n, "EQUIP"))

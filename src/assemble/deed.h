@@ -19,6 +19,7 @@ struct deed {
 	struct temperature temperature;
 	struct duration duration;
 	struct doneness doneness;
+	bool keeping;                   /* tells how long it keeps: no step */
 	bool more;                      /* "another five minutes" */
 	bool time_cue;                  /* "a few minutes": said, though no measure */
 	bool listing;                   /* a bare list of foods, some with amounts */

@@ -133,10 +133,10 @@ food_words(const struct framer *r, const struct node *n, const struct mention *x
 }
 
 static bool
-has_food(const struct frame *f, struct str words)
+holds(const struct str *list, size_t count, struct str words)
 {
-	for (size_t i = 0; i < f->foods; i++)
-		if (str_is(f->food[i], words))
+	for (size_t i = 0; i < count; i++)
+		if (str_is(list[i], words))
 			return true;
 	return false;
 }
@@ -153,8 +153,10 @@ take_foods(struct framer *r, struct str *out, size_t room)
 		size_t found = mentions_of(r->m, n, x, MENTIONS_MAX);
 		uint32_t next = r->at + 1;
 
-		for (size_t i = 0; i < found && count < room; i++)
-			out[count++] = food_words(r, n, &x[i]);
+		for (size_t i = 0; i < found && count < room; i++) {
+			out[count] = food_words(r, n, &x[i]);
+			count += !holds(out, count, out[count]);
+		}
 		while (is(r, next, "COMMA") || is(r, next, "AND") ||
 		       is(r, next, "FILLER") || is(r, next, "MARK") || is(r, next, "PLUS"))
 			next++;
@@ -243,7 +245,8 @@ take_phrase(struct framer *r)
 	struct str food[FRAME_FOODS_MAX];
 	uint32_t at = r->at;
 
-	while (is(r, at, "ADV") || is(r, at, "FILLER") || is(r, at, "APPROX"))
+	while (is(r, at, "ADV") || is(r, at, "FILLER") || is(r, at, "APPROX") ||
+	       made(r, at, "VAMT"))
 		at++;
 	if (made(r, at, "EQ")) {
 		r->at = at;
@@ -257,6 +260,10 @@ take_phrase(struct framer *r)
 	if (is_food(r, at)) {
 		r->at = at;
 		return list_join(r->m->a, food, take_foods(r, food, FRAME_FOODS_MAX));
+	}
+	if (is_pronoun(r, at) && (word(r, at, "nothing") || word(r, at, "everything"))) {
+		r->at = at + 1;
+		return said(r, at);
 	}
 	if (is_pronoun(r, at)) {
 		r->at = at + 1;
@@ -321,6 +328,15 @@ take_heat(struct framer *r)
 	r->at++;
 }
 
+/* Foods that no verb follows: "and some sesame seeds on top". */
+static bool
+adds_food(const struct framer *r, uint32_t at)
+{
+	struct field_nodes f;
+
+	return is_food(r, at) && node_field(&r->m->c, node_at(r, at), "amount", &f);
+}
+
 /* Ends the words of an "until". */
 static bool
 ends_until(const struct framer *r, uint32_t at, uint32_t from)
@@ -329,6 +345,9 @@ ends_until(const struct framer *r, uint32_t at, uint32_t from)
 	    is(r, at, "WHEN") || is(r, at, "MARK") || is(r, at, "UNTIL") ||
 	    is(r, at, "DOTS") || is(r, at, "COND"))
 		return true;
+	if (is(r, at, "AND"))
+		return made(r, at + 1, "VAMT") || made(r, at + 1, "VDO") ||
+		       is(r, at + 2, "NEG") || adds_food(r, at + 1);
 	if (is(r, at, "COMMA"))
 		return !is(r, at + 1, "STATE") && !is(r, at + 1, "AND");
 	if (made(r, at, "VDO") || made(r, at, "VHAVE") || made(r, at, "VCHAT"))
@@ -434,6 +453,29 @@ is_appliance_at(const struct framer *r, uint32_t at)
 	       !str_is_z(lexeme_get(e->lexeme, "kind"), "pan");
 }
 
+static void
+take_object(struct framer *r)
+{
+	struct str s;
+
+	if (is_food(r, r->at)) {
+		struct str food[FRAME_FOODS_MAX];
+		size_t n = take_foods(r, food, FRAME_FOODS_MAX);
+
+		for (size_t i = 0; i < n && r->f->foods < FRAME_FOODS_MAX; i++)
+			if (!holds(r->f->food, r->f->foods, food[i]))
+				r->f->food[r->f->foods++] = food[i];
+		return;
+	}
+	r->f->plural = is_pronoun(r, r->at) &&
+		       is_plural(node_token(&r->m->c, node_at(r, r->at))->norm);
+	s = take_phrase(r);
+	if (s.n && !r->f->object.n)
+		r->f->object = s;
+	if (!s.n)
+		r->at++;
+}
+
 /* "to the boil" is part of the verb; what stands before it too ("up"). */
 static bool
 is_boil(struct framer *r, uint32_t at)
@@ -473,6 +515,14 @@ take_preposition(struct framer *r)
 	appliance = is_appliance_at(r, r->at) || is_appliance_at(r, r->at + 1);
 	if (is_boil(r, start))
 		return;
+	if (word(r, r->at, "there") || word(r, r->at, "here")) {
+		r->at++;
+		return;
+	}
+	if (str_is_z(prep, "of") && is_food(r, r->at)) {
+		take_object(r);
+		return;
+	}
 	phrase = take_phrase(r);
 	if (phrase.n == 0) {
 		r->at = start + 1;
@@ -508,29 +558,6 @@ take_purpose(struct framer *r)
 	add(r, &p, phrase);
 	if (!r->f->purpose.n)
 		r->f->purpose = p;
-}
-
-static void
-take_object(struct framer *r)
-{
-	struct str s;
-
-	if (is_food(r, r->at)) {
-		struct str food[FRAME_FOODS_MAX];
-		size_t n = take_foods(r, food, FRAME_FOODS_MAX);
-
-		for (size_t i = 0; i < n && r->f->foods < FRAME_FOODS_MAX; i++)
-			if (!has_food(r->f, food[i]))
-				r->f->food[r->f->foods++] = food[i];
-		return;
-	}
-	r->f->plural = is_pronoun(r, r->at) &&
-		       is_plural(node_token(&r->m->c, node_at(r, r->at))->norm);
-	s = take_phrase(r);
-	if (s.n && !r->f->object.n)
-		r->f->object = s;
-	if (!s.n)
-		r->at++;
 }
 
 /* A reason, an aside, another's doing: nothing of it is written. */
@@ -574,8 +601,13 @@ take_one(struct framer *r)
 		take_preposition(r);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
-	else if ((is(r, r->at, "STATE") || made(r, r->at, "PREPPH")) &&
-		 (r->f->object.n || r->f->foods))
+	else if ((word(r, r->at, "go") || word(r, r->at, "get") ||
+		     word(r, r->at, "turn")) &&
+		 is(r, r->at + 1, "STATE") && !r->f->until.n) {
+		r->f->until = said(r, r->at + 1);
+		r->at += 2;
+	} else if ((is(r, r->at, "STATE") || made(r, r->at, "PREPPH")) &&
+		   (r->f->object.n || r->f->foods))
 		add(r, &r->f->manner, said(r, r->at++));
 	else if (is(r, r->at, "DET") || is(r, r->at, "ART"))
 		take_object(r);

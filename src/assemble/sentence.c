@@ -237,7 +237,7 @@ is_worth_it(const struct composer *c, struct str verb)
 	if (f->duration.n || f->until.n || f->heat.n)
 		return true;
 	if (stands_alone(c))
-		return true;
+		return f->places || f->appliance.n || f->covered || !c->w->deed->heats;
 	return f->places && !c->w->deed->light && c->w->deed->kind.n;
 }
 
@@ -271,7 +271,9 @@ put_verb(struct composer *c, struct str verb)
 	bool pronoun = str_is_z(object, "it") || str_is_z(object, "them");
 	bool in = str_is_z(verb, "add") && str_is_z(c->f.particle, "in");
 
-	if (!object.n)
+	if (!object.n ||
+	    (!pronoun &&
+		str_find_char(str_cut(verb, cut + 1, verb.n), ' ') + cut + 1 >= verb.n))
 		cut = verb.n;
 	if (cut == verb.n && pronoun && str_find_char(verb, ' ') < verb.n &&
 	    str_find_char(verb, ' ') + 4 >= verb.n)
@@ -283,6 +285,25 @@ put_verb(struct composer *c, struct str verb)
 	put(c, str_trim(str_cut(verb, cut, verb.n)));
 	if (c->f.particle.n && (pronoun || c->f.foods) && !in)
 		put(c, c->f.particle);
+}
+
+/* "In a large bowl, "; what goes into something first is put there. */
+static void
+put_before(struct composer *c)
+{
+	if (!c->f.before.n)
+		return;
+	if (str_starts(c->f.before, STR("into ")) && c->w->pending.n && !c->f.foods) {
+		put(c, STR("put"));
+		put(c, c->w->pending);
+		put(c, c->f.before);
+		put(c, STR("and"));
+		c->w->used_pending = true;
+		c->w->pending.n = 0;
+	} else {
+		put(c, c->f.before);
+		put(c, STR(","));
+	}
 }
 
 struct str
@@ -299,10 +320,7 @@ sentence_write(struct writing *w)
 	verb = choose_verb(&c);
 	if (!is_worth_it(&c, verb))
 		return STR("");
-	if (c.f.before.n) {
-		put(&c, c.f.before);
-		put(&c, STR(","));
-	}
+	put_before(&c);
 	put_verb(&c, verb);
 	for (size_t i = 0; i < c.f.places; i++)
 		put(&c, c.f.place[i]);

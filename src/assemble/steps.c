@@ -250,6 +250,15 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 	return d->listing && !x->definite;
 }
 
+static bool
+is_pending(const struct stepper *k, struct str item)
+{
+	for (size_t i = 0; i < k->pendings; i++)
+		if (str_is(k->pending[i], item))
+			return true;
+	return false;
+}
+
 static void
 add_foods(
     struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
@@ -264,7 +273,8 @@ add_foods(
 
 		if (acts)
 			use_ingredient(k, at);
-		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0) {
+		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
+		    !is_pending(k, x[i].item)) {
 			k->pending[k->pendings++] = x[i].item;
 			if (k->pendings == 1)
 				k->pending_node = n;
@@ -410,6 +420,8 @@ have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	bool timed = d->duration.present || d->temperature.present;
 
+	if (d->keeping)
+		return;
 	if (d->foods && !(timed && d->action.n) && !(d->equipment && !k->loose))
 		add_things(k, q, d);
 	else if (d->foods || timed || d->doneness.known)
@@ -447,6 +459,18 @@ is_told(const struct maker *m, const struct clause *q)
 	return false;
 }
 
+/* "let's make the cornbread": turns to a dish, does nothing yet. */
+static bool
+makes_named(const struct maker *m, const struct clause *q, const struct deed *d)
+{
+	const struct level *top = chart_top(&m->c);
+
+	for (uint32_t i = q->beg; d->light && d->foods == 1 && i < q->end; i++)
+		if (node_is(&m->c, &top->node.v[i], "ING"))
+			return is_in_name(m, &top->node.v[i]);
+	return false;
+}
+
 static void
 take_clause(struct stepper *k, const struct clause *q)
 {
@@ -461,7 +485,8 @@ take_clause(struct stepper *k, const struct clause *q)
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
-		if (is_worth_writing(&d) && !is_told(k->m, q))
+		if (is_worth_writing(&d) && !d.keeping && !is_told(k->m, q) &&
+		    !makes_named(k->m, q, &d))
 			write_clause(k, q, &d);
 		else
 			add_things(k, q, &d);
