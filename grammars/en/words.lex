@@ -1066,3 +1066,105 @@ face down
 face up
 flat side down
 in one layer = in a single layer, single layer
+
+# Things about food that an object may be, besides foods and tools.
+@ THING noun
+top
+bottom
+side
+edge
+middle
+centre = center
+surface
+rest
+half : plural=halves
+mixture
+lid
+heat : mass
+end
+tip
+skin
+piece
+lump
+bit
+cavity
+well
+cross
+slit
+hole
+round
+ball
+circle
+rectangle
+layer
+batch
+ingredient
+liquid
+foam
+scum
+grit
+stone
+core
+stem
+root
+green
+white
+bone
+fat
+grease
+sheet
+log
+disc
+square
+strip
+coil
+inside
+outside
+seam
+marinade
+brine
+wet ingredient
+dry ingredient
+dry
+wet
+glaze
+crumb
+crust
+base
+steam
+oven door
+gap
+rim
+corner
+whole thing
+lot
+bird
+joint
+clove
+peel
+water
+sugar
+oil
+salt
+
+# Verbs that make a sentence alone: "Stir."
+@ ALONE
+stir
+toss
+mix
+whisk
+fold
+knead
+beat
+blend
+combine
+shake
+drain
+rinse
+season
+taste
+flip
+turn
+cover
+serve
+stir well

@@ -125,6 +125,16 @@ back_up(const struct cutter *k, uint32_t verb)
 	return at;
 }
 
+/* "if it's crowded it's gonna steam": what would happen is no instruction. */
+static bool
+has_condition(const struct cutter *k, uint32_t verb)
+{
+	for (uint32_t i = k->now.beg; i < verb; i++)
+		if (is_raw(k, &k->top->node.v[i], "COND"))
+			return true;
+	return false;
+}
+
 static void
 meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 {
@@ -141,6 +151,8 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		open(k, from);
 	}
 	k->absorbing = k->absorbed = false;
+	if (kind == CLAUSE_DO && has_condition(k, at))
+		kind = CLAUSE_CHAT;
 	k->now.kind = kind;
 	k->now.verb = at;
 	k->now.action = action_of(&k->m->c, n);

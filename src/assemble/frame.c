@@ -205,22 +205,37 @@ is_noun_word(const struct framer *r, uint32_t at)
 	       !is(r, at, "ART");
 }
 
+static bool
+is_thing(const struct framer *r, uint32_t at)
+{
+	static const char *const classes[] = {
+	    "THING", "EQUIP", "GENERICFOOD", "DISH", "PARTHEAD", "FOOD", "FOODQ"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
+		if (is(r, at, classes[i]) || made(r, at, classes[i]))
+			return true;
+	return false;
+}
+
 /* "the top", "a deep cross", "its skin": the words, or "" and nothing taken. */
 static struct str
 take_noun(struct framer *r)
 {
 	struct str out = {NULL, 0};
-	uint32_t at = r->at;
+	uint32_t at = r->at, last = 0;
 	bool article = is(r, at, "ART"), definite = is(r, at, "DET");
-	size_t words = 0;
 
 	if (!article && !definite)
 		return STR("");
-	add(r, &out, article ? said(r, at) : STR("the"));
-	for (at++; words < 4 && is_noun_word(r, at); at++, words++)
-		add(r, &out, said(r, at));
-	if (words == 0 || (r->w->loose && words > 2))
+	for (uint32_t i = at + 1;
+	     i <= at + 4 && (is_noun_word(r, i) || made(r, i, "FOODQ")); i++)
+		if (is_thing(r, i))
+			last = i;
+	if (last == 0)
 		return STR("");
+	add(r, &out, article ? said(r, at) : STR("the"));
+	for (at++; at <= last; at++)
+		add(r, &out, said(r, at));
 	r->at = at;
 	return out;
 }
@@ -285,6 +300,18 @@ with_about(struct framer *r, struct str s)
 	return about ? arena_fmt(r->m->a, "about %.*s", (int)s.n, s.p) : s;
 }
 
+/* After "four minutes": "a side", "on each side". */
+static bool
+skip_to_side(struct framer *r)
+{
+	for (uint32_t i = r->at; i < r->at + 3; i++)
+		if (word(r, i, "side") || word(r, i, "sides")) {
+			r->at = i + 1;
+			return true;
+		}
+	return false;
+}
+
 static bool
 take_measure(struct framer *r)
 {
@@ -303,7 +330,7 @@ take_measure(struct framer *r)
 			buf_put_z(&b, "overnight");
 		else
 			print_duration(&b, ms_of(&s.value, false), ms_of(&s.value, true));
-		if (sides && (word(r, r->at + 1, "side") || word(r, r->at + 2, "side")))
+		if (sides && skip_to_side(r))
 			buf_put_z(&b, " per side");
 		if (!r->f->duration.n)
 			r->f->duration = with_about(r, buf_str(&b));
@@ -580,6 +607,19 @@ resumes(const struct framer *r, uint32_t at)
 		       (is(r, at + 1, "APPROX") && made(r, at + 2, "DUR"))));
 }
 
+/* "half of them" */
+static void
+take_share(struct framer *r)
+{
+	struct str s = said(r, r->at);
+
+	if (!r->f->object.n)
+		r->f->object = arena_fmt(r->m->a, "%.*s of %s", (int)s.n, s.p,
+		    is_plural(node_token(&r->m->c, node_at(r, r->at + 2))->norm) ? "them"
+										 : "it");
+	r->at += 3;
+}
+
 static void
 take_one(struct framer *r)
 {
@@ -597,6 +637,9 @@ take_one(struct framer *r)
 		take_purpose(r);
 	else if (is_food(r, r->at) || made(r, r->at, "EQ") || is_pronoun(r, r->at))
 		take_object(r);
+	else if (made(r, r->at, "NUM") && word(r, r->at + 1, "of") &&
+		 is_pronoun(r, r->at + 2))
+		take_share(r);
 	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE"))
 		take_preposition(r);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))

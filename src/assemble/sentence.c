@@ -75,16 +75,40 @@ is_kind(const struct composer *c, const char *kind)
 	return str_is_z(c->w->deed->kind, kind);
 }
 
-/* Cooking or waiting that needs no object: "Bake for 35 minutes". */
+static bool
+is_alone_verb(const struct composer *c)
+{
+	const struct lexeme *l = c->w->deed->lexeme;
+	const struct entry *e =
+	    l ? lexicon_find(&c->w->m->g->lexicon, lexicon_key(c->w->m->a, l->lemma))
+	      : NULL;
+
+	return e && entry_reading(e, grammar_class(c->w->m->g, "ALONE"));
+}
+
+/* Cooking or waiting that needs no object: "Bake in the oven", "Stir". */
 static bool
 stands_alone(const struct composer *c)
 {
 	const struct deed *d = c->w->deed;
 
-	return d->heats || d->passive || is_kind(c, "rest") || is_kind(c, "chill") ||
-	       is_kind(c, "prove") || is_kind(c, "soak") || is_kind(c, "marinate") ||
-	       is_kind(c, "mix") || is_kind(c, "drain") || is_kind(c, "season") ||
-	       is_kind(c, "cover") || is_kind(c, "flip");
+	if (d->heats || d->passive)
+		return c->f.places || c->f.appliance.n || c->f.covered;
+	return is_alone_verb(c);
+}
+
+/* What the cook does to see or to tell, and no reader needs to. */
+static bool
+is_idle(const struct composer *c)
+{
+	static const char *const kinds[] = {"measure", "store", "prepare", "open"};
+
+	if (!c->w->deed->light && c->w->deed->lexeme && !c->w->deed->kind.n)
+		return true;
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (is_kind(c, kinds[i]))
+			return true;
+	return false;
 }
 
 static bool
@@ -123,12 +147,27 @@ put_setting(struct composer *c)
 	return true;
 }
 
+/* Light verbs that say where to: "take it off the heat". */
+static bool
+keeps_verb(const struct composer *c)
+{
+	static const char *const verbs[] = {"take", "keep", "leave", "bring", "turn"};
+	struct str lemma = c->w->clause->action ? c->w->clause->action->lemma : STR("");
+
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (str_is_z(lemma, verbs[i]))
+			return true;
+	return false;
+}
+
 /* The verb where the cook's is light: what is done to what it is done with. */
 static struct str
 light_verb(const struct composer *c)
 {
 	const struct deed *d = c->w->deed;
 
+	if (has_object(c) && (c->f.places || c->f.appliance.n) && keeps_verb(c))
+		return c->w->clause->action->lemma;
 	if (c->f.foods && !c->f.places && !c->f.appliance.n)
 		return STR("add");
 	if (has_object(c) && (c->f.places || c->f.appliance.n))
@@ -214,6 +253,9 @@ put_ends(struct composer *c)
 static bool
 drops_object(const struct composer *c)
 {
+	if (c->w->deed->heats && c->w->deed->equipment && !c->f.foods && c->f.object.n &&
+	    !str_is_z(c->f.object, "it") && !str_is_z(c->f.object, "them"))
+		return c->f.duration.n || c->f.until.n;
 	return !c->f.foods && !c->w->pending.n &&
 	       (str_is_z(c->f.object, "it") || str_is_z(c->f.object, "them")) &&
 	       (c->f.duration.n || c->f.until.n) &&
@@ -227,18 +269,16 @@ is_worth_it(const struct composer *c, struct str verb)
 
 	if (!verb.n)
 		return false;
-	if (!c->w->deed->light && c->w->deed->lexeme && !c->w->deed->kind.n)
-		return false;
 	if (c->f.foods || c->w->pending.n)
 		return true;
+	if (is_idle(c))
+		return false;
 	if (has_object(c))
 		return !c->w->deed->light || f->places || f->appliance.n || f->duration.n ||
 		       f->until.n;
 	if (f->duration.n || f->until.n || f->heat.n)
 		return true;
-	if (stands_alone(c))
-		return f->places || f->appliance.n || f->covered || !c->w->deed->heats;
-	return f->places && !c->w->deed->light && c->w->deed->kind.n;
+	return stands_alone(c);
 }
 
 static void
@@ -322,11 +362,11 @@ sentence_write(struct writing *w)
 		return STR("");
 	put_before(&c);
 	put_verb(&c, verb);
+	put(&c, c.f.manner);
 	for (size_t i = 0; i < c.f.places; i++)
 		put(&c, c.f.place[i]);
 	if (!w->deed->heats || !w->deed->duration.present)
 		put(&c, c.f.appliance);
-	put(&c, c.f.manner);
 	put(&c, c.f.purpose);
 	put_ends(&c);
 	tidy(&c.out);
