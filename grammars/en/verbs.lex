@@ -287,7 +287,6 @@ replace
 omit : past=omitted part=omitted ing=omitting
 skip
 leave out : past=left part=left
-bring : past=brought part=brought
 reach for
 own
 run out of : past=ran part=run ing=running

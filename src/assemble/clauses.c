@@ -174,6 +174,33 @@ ends_subordinate(const struct cutter *k, uint32_t at)
 		   node_is(&k->m->c, next, "VHAVE"));
 }
 
+/* ", and in the fridge for an hour": the food goes to a new place and stays. */
+static bool
+moves_on(const struct cutter *k, uint32_t at)
+{
+	bool cold = false, time = false;
+
+	if (!is_raw(k, &k->top->node.v[at], "AND") &&
+	    !is_raw(k, &k->top->node.v[at], "COMMA"))
+		return false;
+	while (at + 1 < k->top->node.n && (is_raw(k, &k->top->node.v[at + 1], "AND") ||
+					      is_raw(k, &k->top->node.v[at + 1], "MARK")))
+		at++;
+	if (at + 1 >= k->top->node.n || !is_raw(k, &k->top->node.v[at + 1], "PLACEPREP"))
+		return false;
+	for (uint32_t i = at + 2; i < k->top->node.n && i < at + 9; i++) {
+		const struct node *n = &k->top->node.v[i];
+		const struct reading *e = node_reading(&k->m->c, n, "EQUIP");
+
+		if (is_raw(k, n, "STOP") || is_raw(k, n, "BREAK"))
+			break;
+		cold = cold || node_reading(&k->m->c, n, "TIMECUE") ||
+		       (e && lexeme_has(e->lexeme, "setting"));
+		time = time || node_is(&k->m->c, n, "DUR");
+	}
+	return cold && time;
+}
+
 /* Is there more in the open clause than marks and markers? */
 static bool
 has_content(const struct cutter *k, uint32_t at)
@@ -235,6 +262,10 @@ meet(struct cutter *k, uint32_t at)
 	}
 	if (k->open && at > k->now.beg && parts_talk(k, at) && has_content(k, at))
 		close(k, at);
+	if (k->open && k->now.verb != UINT32_MAX && moves_on(k, at)) {
+		close(k, at);
+		open(k, at);
+	}
 	if (!k->open)
 		open(k, at);
 	if (subordinates(k, n)) {

@@ -99,6 +99,22 @@ reads_before(const struct maker *m, uint32_t token)
 	return false;
 }
 
+/* "you want 155 inside, right up near the bone" */
+static bool
+reads_after(const struct maker *m, uint32_t token)
+{
+	static const char *const words[] = {
+	    "inside", "internal", "internally", "bone", "thickest", "thickest part"};
+	uint32_t end = token + 9;
+
+	if (end > m->c.tokens.token.n)
+		end = (uint32_t)m->c.tokens.token.n;
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (has_token(m, token, end, words[i]))
+			return true;
+	return false;
+}
+
 enum measure_role
 deed_role(const struct maker *m, const struct clause *q, uint32_t node)
 {
@@ -129,7 +145,7 @@ deed_role(const struct maker *m, const struct clause *q, uint32_t node)
 		return ROLE_OIL;
 	if (liquid && !oven && (until || reads_before(m, token)))
 		return ROLE_LIQUID;
-	if (until || reads_before(m, token))
+	if (until || reads_before(m, token) || reads_after(m, token))
 		return ROLE_INTERNAL;
 	return liquid && !oven && !q->action ? ROLE_LIQUID : ROLE_APPLIANCE;
 }
@@ -183,7 +199,7 @@ is_aside_time(const struct deed_reader *r, uint32_t at)
 	       (word_is(r, i - 1, "every") || word_is(r, i - 1, "after") ||
 		   word_is(r, i - 1, "in") || word_is(r, i - 1, "within") ||
 		   word_is(r, i - 1, "last") || word_is(r, i - 1, "those") ||
-		   word_is(r, i - 1, "these"));
+		   word_is(r, i - 1, "these") || word_is(r, i - 1, "been"));
 }
 
 static bool
@@ -231,6 +247,9 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 	struct duration *d = &r->d->duration;
 	int64_t min = ms_of(&s->value, false), max = ms_of(&s->value, true);
 
+	if (r->q->kind == CLAUSE_BARE &&
+	    has_token(r->m, r->top->node.v[r->q->beg].beg, r->top->node.v[at].beg, "can"))
+		return;
 	r->d->keeping = r->d->keeping || is_keeping(r, at);
 	if (r->d->keeping || is_claim(r->m, &r->top->node.v[at]))
 		return;

@@ -97,6 +97,13 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 
 	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
 		d->appliance = hot;
+	if (hot && str_is_z(str_of(hot), "fryer")) {
+		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && d->heats)
+			d->appliance = hot;
+		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE &&
+		    !d->appliance)
+			d->temperature.role = ROLE_OIL;
+	}
 	if (!timed || !says_nothing(d) ||
 	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
 		return;
@@ -114,6 +121,7 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 		take(m, d, cooking);
 		d->appliance = appliance;
 	} else if (d->duration.present) {
-		take(m, d, cooking && d->foods ? cooking : "rest");
+		take(m, d, cooking ? cooking : "rest");
+		d->appliance = cooking ? appliance : NULL;
 	}
 }

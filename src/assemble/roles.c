@@ -71,6 +71,8 @@ give(struct maker *m, const struct clause *q, const struct deed *d, uint32_t at)
 		return;
 	if (s.kind == MEASURE_TEMPERATURE) {
 		x->role = deed_role(m, q, at);
+		if (x->role == ROLE_APPLIANCE && d->temperature.role == ROLE_OIL)
+			x->role = ROLE_OIL;
 		scale(m, x, x->role == ROLE_INTERNAL);
 	} else if (s.kind == MEASURE_DURATION) {
 		x->role = time_role(q, d);

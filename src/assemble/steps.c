@@ -5,6 +5,8 @@
  */
 #include "assemble/sentence.h"
 
+#include "base/print.h"
+
 enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64 };
 
 struct setting {
@@ -471,6 +473,40 @@ makes_named(const struct maker *m, const struct clause *q, const struct deed *d)
 	return false;
 }
 
+static struct str
+reading_words(const struct stepper *k, const struct deed *d)
+{
+	struct buf b = buf_in(k->m->a);
+
+	print_temperature(&b, d->doneness.min, d->doneness.max, d->doneness.unit, true);
+	return buf_str(&b);
+}
+
+/* A thermometer's reading told apart belongs to the cooking before it. */
+static void
+attach_reading(struct stepper *k, const struct deed *d)
+{
+	struct part *p = part_now(k);
+	struct step *s = k->open && k->step.heats ? &k->step : NULL;
+
+	for (size_t i = p->steps; !s && i-- > 0;)
+		if (p->step[i].heats)
+			s = &p->step[i];
+	if (!s || s->doneness.known)
+		return;
+	struct str text = s->doneness.text;
+
+	s->doneness = d->doneness;
+	s->doneness.text = text;
+	if (s != &k->step)
+		s->text =
+		    arena_fmt(k->m->a, "%.*s It should read %.*s inside.", (int)s->text.n,
+			s->text.p, (int)reading_words(k, d).n, reading_words(k, d).p);
+	else if (k->text.n)
+		buf_fmt(&k->text, ". It should read %.*s inside",
+		    (int)reading_words(k, d).n, reading_words(k, d).p);
+}
+
 static void
 take_clause(struct stepper *k, const struct clause *q)
 {
@@ -482,6 +518,8 @@ take_clause(struct stepper *k, const struct clause *q)
 	roles_of_clause(k->m, q, &d);
 	if (q->kind != CLAUSE_CHAT)
 		follow_heat(k, &d);
+	if (d.doneness.known && !d.heats)
+		attach_reading(k, &d);
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
