@@ -322,6 +322,7 @@ read_equipment(struct deed_reader *r, uint32_t at)
 		into = into || raw_is(r, i, "PLACEPREP");
 	if (appliance.n) {
 		r->d->appliance = appliance.p;
+		r->d->named = true;
 		r->d->moves_into = into;
 	} else if (implied.n && !r->d->appliance) {
 		r->d->appliance = implied.p;
@@ -426,7 +427,7 @@ take_action(struct deed_reader *r, const struct lexeme *l)
 	r->d->kind = lexeme_get(l, "kind");
 	r->d->heats = lexeme_has(l, "heats");
 	r->d->passive = lexeme_has(l, "passive");
-	if (appliance.n && !r->d->appliance)
+	if (appliance.n && !r->d->named)
 		r->d->appliance = appliance.p;
 }
 

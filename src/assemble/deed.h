@@ -15,6 +15,7 @@ struct deed {
 	bool light, heats, passive;
 	uint32_t at; /* node of the verb that says it: the second of "let it rest" */
 	const char *appliance; /* NULL none named or implied */
+	bool named;            /* the appliance itself is named */
 	bool moves_into;       /* food is put into or onto the appliance */
 	struct temperature temperature;
 	struct duration duration;

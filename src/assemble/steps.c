@@ -430,14 +430,39 @@ have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 		write_clause(k, q, d);
 }
 
+/* "don't stir it", "do not open the lid for five minutes"; what one need not
+ * or cannot do is no instruction. */
+static void
+not_clause(struct stepper *k, const struct clause *q, struct deed *d)
+{
+	const struct node *verb = &chart_top(&k->m->c)->node.v[q->verb];
+	struct str first = node_token(&k->m->c, verb)->norm;
+
+	if (!d->action.n || d->light || !d->kind.n || q->action != d->lexeme ||
+	    !(str_is_z(first, "do") || str_is_z(first, "don't") ||
+		str_is_z(first, "never"))) {
+		add_things(k, q, d);
+		return;
+	}
+	if (d->duration.present) {
+		d->action = STR("rest");
+		d->passive = true;
+		d->heats = false;
+	}
+	write_clause(k, q, d);
+}
+
 /* Keeps in mind where the food is: an oil's temperature makes a fryer of a pot. */
 static void
 follow_heat(struct stepper *k, const struct deed *d)
 {
 	if (d->temperature.unit && d->temperature.role == ROLE_OIL)
 		k->hot = "fryer";
-	else if (d->appliance && !(k->hot && str_is_z(str_of(k->hot), "fryer") &&
-				     str_is_z(str_of(d->appliance), "stove")))
+	else if (d->appliance &&
+		 (d->named || d->heats || d->temperature.present ||
+		     str_is_z(str_of(d->appliance), "stove")) &&
+		 !(k->hot && str_is_z(str_of(k->hot), "fryer") &&
+		     str_is_z(str_of(d->appliance), "stove")))
 		k->hot = d->appliance;
 	else if (d->temperature.heat.n && !k->hot)
 		k->hot = "stove";
@@ -530,6 +555,8 @@ take_clause(struct stepper *k, const struct clause *q)
 			add_things(k, q, &d);
 		break;
 	case CLAUSE_NOT:
+		not_clause(k, q, &d);
+		break;
 	case CLAUSE_CHAT:
 		add_things(k, q, &d);
 		break;
@@ -557,7 +584,8 @@ move_to(struct stepper *k, const struct clause *q)
 		close_step(k);
 	}
 	if (k->dish != q->dish) {
-		k->settings = 0;
+		if (k->dish >= 0)
+			k->settings = 0;
 		k->hot = NULL;
 	}
 	k->dish = q->dish;
@@ -593,6 +621,19 @@ list_clause(struct stepper *k, const struct clause *q)
 	}
 }
 
+/* An oven set before the first dish is opened is set for it. */
+static void
+set_before(struct stepper *k, const struct clause *q)
+{
+	struct deed d;
+
+	if (k->dish >= 0 || q->kind == CLAUSE_CHAT || q->kind == CLAUSE_NOT)
+		return;
+	deed_read(k->m, q, &d);
+	if (d.temperature.unit && d.named && d.temperature.role == ROLE_APPLIANCE)
+		setting_of(k, d.appliance)->temperature = d.temperature;
+}
+
 void
 steps_make(struct maker *m)
 {
@@ -601,8 +642,10 @@ steps_make(struct maker *m)
 	for (size_t i = 0; i < m->clause.n; i++) {
 		const struct clause *q = &m->clause.v[i];
 
-		if (q->dish < 0)
+		if (q->dish < 0) {
+			set_before(&k, q);
 			continue;
+		}
 		move_to(&k, q);
 		if (is_listed(m, q)) {
 			list_clause(&k, q);
