@@ -50,7 +50,6 @@ buttered milk : means=buttermilk
 buy carb : means=bicarbonate-of-soda
 by carb : means=bicarbonate-of-soda
 cake flower : means=cake-flour
-can tomatoes : means=canned-tomatoes common
 cannelloni beans : means=cannellini-beans
 carat : means=carrot common
 carats : means=carrots common

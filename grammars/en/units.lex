@@ -5,6 +5,7 @@
 # ambiguous  also a food, a verb or an everyday word
 # loose      such a word that measures only where a food follows: "two balls of"
 # packs      states the size of a package: "two 400 g tins"
+# part       counts the food before it too: "3 garlic cloves"
 # vessel     also what one drinks from: "in a cup"
 # capital=   the unit of the capital letter
 # vesselish  a container that is often but a container: "a 500 ml jar"
@@ -47,7 +48,7 @@ k g : unit=kilogram packs
 m g : unit=milligram
 
 @ UNIT noun kind=mass
-stick : unit=stick ambiguous
+stick : unit=stick ambiguous part
 pat : unit=pat ambiguous loose
 
 @ UNIT noun kind=count
@@ -55,25 +56,25 @@ pinch : unit=pinch ambiguous
 dash : unit=dash ambiguous
 drop : unit=drop ambiguous
 handful = fistful, hand-full : unit=handful
-clove : unit=clove ambiguous
-slice : unit=slice ambiguous
+clove : unit=clove ambiguous part
+slice : unit=slice ambiguous part
 piece : unit=piece ambiguous
 chunk : unit=piece ambiguous loose
 lump : unit=piece ambiguous loose
 hunk : unit=piece ambiguous loose
 thumb = thumb-sized piece, thumb-size piece : unit=piece ambiguous
-strip : unit=strip ambiguous
+strip : unit=strip ambiguous part
 ribbon : unit=strip ambiguous loose
-sprig : unit=sprig
+sprig : unit=sprig part
 stem : unit=sprig ambiguous
-stalk : unit=stalk ambiguous
+stalk : unit=stalk ambiguous part
 rib : unit=rib ambiguous
 spear : unit=stalk ambiguous
 head : unit=head ambiguous
 bulb : unit=bulb ambiguous
 bunch : unit=bunch ambiguous
 bouquet : unit=bunch ambiguous
-leaf : unit=leaf plural=leaves ambiguous
+leaf : unit=leaf plural=leaves ambiguous part
 frond : unit=sprig
 ear : unit=ear ambiguous loose
 cob : unit=ear ambiguous loose
@@ -82,10 +83,10 @@ nub : unit=knob
 nugget : unit=knob ambiguous loose
 scoop : unit=scoop ambiguous
 sheet : unit=sheet ambiguous
-fillet = filet : unit=fillet ambiguous
+fillet = filet : unit=fillet ambiguous part
 cube : unit=cube ambiguous
-wedge : unit=wedge ambiguous
-rasher : unit=rasher
+wedge : unit=wedge ambiguous part
+rasher : unit=rasher part
 ball : unit=ball ambiguous loose
 block : unit=block ambiguous loose
 slab : unit=block ambiguous loose
@@ -100,7 +101,7 @@ bar : unit=bar ambiguous loose
 link : unit=link ambiguous loose
 rack : unit=rack ambiguous loose
 segment : unit=segment ambiguous loose
-floret : unit=floret ambiguous
+floret : unit=floret ambiguous part
 strand : unit=strand ambiguous loose
 pod : unit=pod ambiguous
 quill : unit=quill

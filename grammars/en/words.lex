@@ -709,7 +709,72 @@ just over
 just under
 just about
 close to
-good
+# Between a measure and the same one in another unit: "350, that's 180 C".
+@ RESTATES
+fan
+convection
+that's
+that
+which
+so
+or
+i.e
+ie
+equals
+it's
+it is
+/
+(
+[
+=
+# Softens the number before it, also inside: "five or so minutes".
+@ ISH
+ish
+or so
+odd
+or thereabouts
+# A full stop after one of these ends no sentence.
+@ ABBREVIATION
+tsp
+tspn
+tbsp
+tbspn
+tbs
+tbl
+lb
+lbs
+oz
+pt
+qt
+gal
+fl
+kg
+g
+gm
+gms
+ml
+mls
+cl
+dl
+l
+ltr
+cm
+mm
+ft
+hr
+hrs
+min
+mins
+sec
+secs
+pkg
+pkt
+pkgs
+approx
+deg
+dsp
+c
+t
 @ ORSO
 or so
 or thereabouts
@@ -719,22 +784,24 @@ maybe
 roughly
 @ UPTO
 up to
-under
+tops : after
+max : after
+maximum : after
+at most : after
+under : loose
 less than
 no more than
 not more than
-at most
 no longer than
 not longer than
-within
-max
-maximum
+within : loose
 @ ATLEAST
-at least
-minimum
+at least : after
+minimum : after
+good : article
 no less than
 not less than
-over
+over : loose
 more than
 a minimum of
 @ ANOTHER

@@ -59,26 +59,15 @@ ms_of(const struct amount *a, bool max)
 	return ratio_round(ratio_mul(v, ratio_int(1000)));
 }
 
-static bool
-is_between(struct ratio v, int64_t low, int64_t high)
-{
-	return ratio_order(v, ratio_int(low)) >= 0 && ratio_order(v, ratio_int(high)) <= 0;
-}
-
 const struct unit *
 scale_of(const struct maker *m, const struct said *s, bool internal)
 {
-	bool us = str_is_z(str_of(m->region), "us");
-	bool fahrenheit;
+	bool fahrenheit = str_is_z(str_of(m->region), "us");
 
 	if (s->value.unit || !s->value.known)
 		return s->value.unit;
-	if (internal)
-		fahrenheit = us ? !is_between(s->value.min, 0, 99)
-				: ratio_order(s->value.min, ratio_int(100)) > 0;
-	else
-		fahrenheit = us ? !is_between(s->value.max, 0, 120)
-				: ratio_order(s->value.max, ratio_int(275)) > 0;
+	if (!fahrenheit)
+		fahrenheit = ratio_order(s->value.max, ratio_int(internal ? 100 : 275)) > 0;
 	return grammar_unit(
 	    m->g, fahrenheit ? STR("fahrenheit") : STR("celsius"), m->region);
 }

@@ -16,19 +16,77 @@ token_has(const struct maker *m, uint32_t token, const char *class_name)
 	       classset_has(&m->c.tokens.token.v[token].entry->classes, id);
 }
 
-/* "about", "up to", "or so" stand outside the words of a measure. */
+/* True where the token has a reading in the class that has the flag. */
+static bool
+token_has_flag(
+    const struct maker *m, uint32_t token, const char *class_name, const char *flag)
+{
+	const struct reading *r;
+
+	if (token >= m->c.tokens.token.n)
+		return false;
+	r = entry_reading(
+	    m->c.tokens.token.v[token].entry, grammar_class(m->g, class_name));
+	return r && lexeme_has(r->lexeme, flag);
+}
+
+/* What one word before a measure says of it. */
+static void
+look_at_word(const struct maker *m, uint32_t token, struct measure *x)
+{
+	bool loose = token_has_flag(m, token, "ATLEAST", "loose") ||
+		     token_has_flag(m, token, "UPTO", "loose");
+
+	if (token_has(m, token, "APPROX"))
+		x->approximate = true;
+	if (token_has_flag(m, token, "ATLEAST", "article") &&
+	    (token == 0 || !token_has(m, token - 1, "ART")))
+		return;
+	if (loose && (x->kind == MEASURE_LENGTH || x->kind == MEASURE_AMOUNT))
+		return;
+	if (token_has(m, token, "UPTO") && x->kind != MEASURE_TEMPERATURE)
+		x->bound = BOUND_MAX;
+	else if (token_has(m, token, "ATLEAST"))
+		x->bound = BOUND_MIN;
+}
+
+/* True where the word may stand between "at least" and the measure. */
+static bool
+is_passed(const struct maker *m, uint32_t token)
+{
+	static const char *const classes[] = {
+	    "APPROX", "UPTO", "ATLEAST", "OF", "FILLER", "ART"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
+		if (token_has(m, token, classes[i]))
+			return true;
+	return token_has(m, token, "COMMA") && token > 0 &&
+	       token_has(m, token - 1, "FILLER");
+}
+
+/* "about", "up to", "or so" stand outside the words of a measure; "a good hour"
+ * and "five or so minutes" inside. */
 static void
 look_around(const struct maker *m, const struct node *n, struct measure *x)
 {
-	if (n->beg > 0) {
-		x->approximate = token_has(m, n->beg - 1, "APPROX");
-		if (token_has(m, n->beg - 1, "UPTO"))
-			x->bound = BOUND_MAX;
-		else if (token_has(m, n->beg - 1, "ATLEAST"))
+	uint32_t end = n->end;
+
+	for (uint32_t i = n->beg; i > 0 && n->beg - i < 4 && is_passed(m, i - 1); i--)
+		look_at_word(m, i - 1, x);
+	for (uint32_t i = n->beg; i < n->end; i++)
+		if (token_has(m, i, "ISH"))
+			x->approximate = true;
+		else if (x->kind == MEASURE_DURATION &&
+			 token_has_flag(m, i, "ATLEAST", "article"))
 			x->bound = BOUND_MIN;
-	}
-	if (token_has(m, n->end, "ORSO"))
+	if (token_has(m, end, "COMMA"))
+		end++;
+	if (token_has(m, end, "ORSO"))
 		x->approximate = true;
+	if (token_has_flag(m, end, "UPTO", "after"))
+		x->bound = BOUND_MAX;
+	else if (token_has_flag(m, end, "ATLEAST", "after"))
+		x->bound = BOUND_MIN;
 	if (x->bound != BOUND_NONE)
 		x->approximate = false;
 }
@@ -39,7 +97,7 @@ node_of(struct span tokens)
 	return (struct node){tokens.beg, tokens.end, RAW};
 }
 
-static void
+static struct measure *
 push(struct maker *m, const struct said *s)
 {
 	const struct node n = node_of(s->tokens);
@@ -54,21 +112,133 @@ push(struct maker *m, const struct said *s)
 
 	look_around(m, &n, &x);
 	vec_push(m->a, &m->measure, x);
+	return &m->measure.v[m->measure.n - 1];
+}
+
+/* ---- the same once more, in another unit --------------------------------- */
+
+enum link { LINK_NONE, LINK_WEAK, LINK_STRONG };
+
+/* How the words between two measures join them: "that's", a slash and an
+ * opening bracket strongly, a comma or nothing weakly, other words not. */
+static enum link
+link_between(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	enum link link = LINK_WEAK;
+
+	if (end < beg || end - beg > 6)
+		return LINK_NONE;
+	for (uint32_t i = beg; i < end; i++) {
+		if (token_has(m, i, "RESTATES"))
+			link = LINK_STRONG;
+		else if (!token_has(m, i, "COMMA") && !token_has(m, i, "APPROX") &&
+			 !token_has(m, i, "FILLER") && !token_has(m, i, "DASH") &&
+			 !token_has(m, i, "BE") && !token_has(m, i, "ADV"))
+			return LINK_NONE;
+	}
+	return link;
+}
+
+/* Within a fifth of each other. */
+static bool
+agree(const struct amount *a, const struct amount *b)
+{
+	struct ratio x, y;
+
+	if (!a->unit->has_base || !b->unit->has_base ||
+	    a->unit->dimension != b->unit->dimension)
+		return false;
+	x = unit_to_base(a->unit, a->min);
+	y = unit_to_base(b->unit, b->min);
+	return ratio_order(ratio_mul(x, ratio_make(6, 5)), y) >= 0 &&
+	       ratio_order(ratio_mul(y, ratio_make(6, 5)), x) >= 0;
+}
+
+static bool
+is_mass_or_volume(const struct unit *u)
+{
+	return u->dimension == DIM_MASS || u->dimension == DIM_VOLUME;
+}
+
+/* "a cup, that's 240 mils"; "350 (180 C)" */
+static bool
+converts(const struct maker *m, const struct said *a, const struct said *b)
+{
+	enum link link = link_between(m, a->tokens.end, b->tokens.beg);
+	const struct unit *u = a->value.unit, *v = b->value.unit;
+
+	if (link == LINK_NONE || a->kind != b->kind || !v || !b->unit_stated)
+		return false;
+	if (a->kind == MEASURE_TEMPERATURE)
+		return u != v &&
+		       (link == LINK_STRONG || (u && agree(&a->value, &b->value)));
+	if (!u || (a->kind != MEASURE_LENGTH && a->kind != MEASURE_AMOUNT))
+		return false;
+	if (u->dimension != v->dimension &&
+	    (!is_mass_or_volume(u) || !is_mass_or_volume(v)))
+		return false;
+	if (u->metric == v->metric && u->dimension == v->dimension)
+		return false;
+	return link == LINK_STRONG || agree(&a->value, &b->value);
+}
+
+/* What was collected last, to see whether the next says it once more. */
+struct collector {
+	struct maker *m;
+	struct said last;
+};
+
+static void
+collect(struct collector *k, const struct said *s)
+{
+	struct measure *x = push(k->m, s);
+
+	x->converted = k->last.value.present && converts(k->m, &k->last, s);
+	k->last = *s;
 }
 
 static void
-collect_node(struct maker *m, const struct node *n)
+collect_node(struct collector *k, const struct node *n)
 {
+	const struct maker *m = k->m;
 	struct said s, dims[DIMS_MAX];
 	size_t count = measure_dims(&m->c, m->region, n, dims);
 
 	for (size_t i = 0; i < count; i++)
-		push(m, &dims[i]);
+		collect(k, &dims[i]);
 	if (count || !measure_of(&m->c, m->region, n, &s))
 		return;
-	push(m, &s);
+	collect(k, &s);
 	if (s.size && measure_of(&m->c, m->region, s.size, &s))
-		push(m, &s);
+		push(k->m, &s);
+}
+
+/* "3 garlic cloves", "2 celery stalks": what is counted is a part that stands
+ * at the end of the food's words, or right after them. */
+static const struct unit *
+part_unit(const struct maker *m, struct span *words)
+{
+	for (uint32_t at = words->end; at + 1 >= words->end && at > words->beg + 1; at--) {
+		const struct reading *r;
+
+		if (!token_has_flag(m, at, "UNIT", "part") || token_has(m, at + 1, "OF"))
+			continue;
+		r = entry_reading(
+		    m->c.tokens.token.v[at].entry, grammar_class(m->g, "UNIT"));
+		words->end = at + 1;
+		return grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
+	}
+	return NULL;
+}
+
+/* "one of the eggs" takes of what is there; "a fish stew" is no fish. */
+static bool
+is_counted(const struct maker *m, struct span words)
+{
+	for (uint32_t i = words.beg; i + 1 < words.end; i++)
+		if (token_has(m, i, "OF") && token_has(m, i + 1, "DET"))
+			return false;
+	return !token_has(m, words.end, "DISH") || token_has(m, words.end, "ACTION");
 }
 
 /* Three eggs: the number and the food, as one count. */
@@ -92,7 +262,11 @@ collect_count(struct maker *m, const struct node *n)
 		s.tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))
 		s.tokens.end = food.v[0].end;
-	push(m, &s);
+	s.value.unit = part_unit(m, &s.tokens);
+	if (s.value.unit)
+		s.kind = MEASURE_AMOUNT;
+	if (is_counted(m, s.tokens))
+		push(m, &s);
 }
 
 /* The correction of an amount after its food: "60 g of butter, no, 80 g". */
@@ -167,9 +341,10 @@ measures_collect(struct maker *m)
 	const struct level *l = chart_level(&m->c, "compound");
 	const struct level *ing = chart_level(&m->c, "ingredient");
 	const struct level *amend = chart_level(&m->c, "amend");
+	struct collector k = {.m = m};
 
 	for (size_t i = 0; l && i < l->node.n; i++)
-		collect_node(m, &l->node.v[i]);
+		collect_node(&k, &l->node.v[i]);
 	for (size_t i = 0; ing && i < ing->node.n; i++)
 		if (node_is(&m->c, &ing->node.v[i], "ING") ||
 		    node_is(&m->c, &ing->node.v[i], "INGS"))

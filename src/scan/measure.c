@@ -270,6 +270,14 @@ number_side(const struct measurer *m, const struct node *n, const char *field,
 	return true;
 }
 
+/* "teaspoons" without a number. */
+static bool
+is_unit_alone(const struct measurer *m, const struct node *n)
+{
+	return !has_field(m, n, "value") && !has_field(m, n, "article") &&
+	       !has_field(m, n, "whole");
+}
+
 /* "ten, no, twelve minutes", "a tablespoon, sorry, a teaspoon" */
 static bool
 repaired_whole(const struct measurer *m, const struct node *n, struct said *out)
@@ -284,6 +292,11 @@ repaired_whole(const struct measurer *m, const struct node *n, struct said *out)
 		return false;
 	*out = b;
 	out->first = a.value;
+	if (is_unit_alone(m, then.v)) {
+		out->value.min = a.value.min;
+		out->value.max = a.value.max;
+		out->tokens = (struct span){n->beg, n->end};
+	}
 	return true;
 }
 
@@ -361,7 +374,10 @@ sides_hold(const struct measurer *m, const struct node *n, struct str check)
 	if (!two_sides(m, n, range_field, side) ||
 	    !in_unit(side[0].value.unit, &side[1].value, &hi))
 		return false;
-	return str_is_z(check, "same") || ratio_order(side[0].value.min, hi) < 0;
+	if (str_is_z(check, "same"))
+		return true;
+	return ratio_order(side[0].value.min, hi) < 0 &&
+	       side[0].value.unit->metric == side[1].value.unit->metric;
 }
 
 bool

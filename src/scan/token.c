@@ -169,20 +169,24 @@ lex_word(struct lexer *x)
 	push(x, end - (norm.n - cut), end, str_cut(norm, cut, norm.n));
 }
 
+static bool
+last_is(const struct lexer *x, const char *class_name)
+{
+	unsigned id = grammar_class(x->g, class_name);
+	size_t n = x->raw.token.n;
+
+	return n && id < CLASSES_MAX &&
+	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
+}
+
 /* A short unit's full stop is no end of a sentence: "2 tbsp. of". */
 static bool
 is_abbreviation_dot(const struct lexer *x)
 {
 	const struct token *t = x->raw.token.n ? &x->raw.token.v[x->raw.token.n - 1] : NULL;
-	unsigned unit = grammar_class(x->g, "UNIT"),
-		 scale = grammar_class(x->g, "TIMEUNIT");
 	size_t at = 1;
 
-	if (!t || t->text.end != x->at || t->norm.n > 5 || unit == CLASSES_MAX ||
-	    scale == CLASSES_MAX)
-		return false;
-	if (!classset_has(&t->entry->classes, unit) &&
-	    !classset_has(&t->entry->classes, scale))
+	if (!t || t->text.end != x->at || !last_is(x, "ABBREVIATION"))
 		return false;
 	while (peek(x, at) == ' ')
 		at++;
@@ -215,16 +219,6 @@ lex_hyphen(struct lexer *x)
 		push(x, x->at, x->at + 1, STR("-"));
 		x->at++;
 	}
-}
-
-static bool
-last_is(const struct lexer *x, const char *class_name)
-{
-	unsigned id = grammar_class(x->g, class_name);
-	size_t n = x->raw.token.n;
-
-	return n && id < CLASSES_MAX &&
-	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
 }
 
 static void
