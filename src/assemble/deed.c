@@ -318,12 +318,20 @@ read_equipment(struct deed_reader *r, uint32_t at)
 	}
 }
 
-/* "let those go soft": a state that is waited for. */
-static bool
-goes_to_state(const struct deed_reader *r, uint32_t at)
+/* "let those go soft", "let that reduce": a state that is waited for. */
+static struct str
+state_waited_for(const struct deed_reader *r, uint32_t at)
 {
-	return at > r->q->verb && !r->d->doneness.text.n && raw_is(r, at + 1, "STATE") &&
-	       (word_is(r, at, "go") || word_is(r, at, "get") || word_is(r, at, "turn"));
+	struct str s = {NULL, 0};
+
+	if (at <= r->q->verb || r->d->doneness.text.n)
+		return s;
+	if (raw_is(r, at, "STATEVERB") && !raw_is(r, at, "ACTION"))
+		return words_of(r->m, node_text(&r->m->c, &r->top->node.v[at]));
+	if (raw_is(r, at + 1, "STATE") &&
+	    (word_is(r, at, "go") || word_is(r, at, "get") || word_is(r, at, "turn")))
+		return words_of(r->m, node_text(&r->m->c, &r->top->node.v[at + 1]));
+	return s;
 }
 
 static void
@@ -345,8 +353,8 @@ read_node(struct deed_reader *r, uint32_t at)
 		r->d->time_cue = true;
 	else if (raw_is(r, at, "UNTIL"))
 		read_until(r, at);
-	else if (goes_to_state(r, at))
-		r->d->doneness.text = words_of(r->m, node_text(c, n + 1));
+	else if (state_waited_for(r, at).n)
+		r->d->doneness.text = state_waited_for(r, at);
 	else if (raw_is(r, at, "PRON") && at > r->q->verb)
 		r->d->pronoun = true;
 	else if (raw_is(r, at, "EQUIP") && node_reading(c, n, "EQUIP"))

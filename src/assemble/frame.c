@@ -620,6 +620,16 @@ take_share(struct framer *r)
 	r->at += 3;
 }
 
+/* "go soft" -> "soft" */
+static struct str
+after_go(struct str s)
+{
+	return str_starts(s, STR("go ")) || str_starts(s, STR("get ")) ||
+		       str_starts(s, STR("turn "))
+		   ? str_cut(s, str_find_char(s, ' ') + 1, s.n)
+		   : s;
+}
+
 static void
 take_one(struct framer *r)
 {
@@ -644,9 +654,12 @@ take_one(struct framer *r)
 		take_preposition(r);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
-	else if ((word(r, r->at, "go") || word(r, r->at, "get") ||
-		     word(r, r->at, "turn")) &&
-		 is(r, r->at + 1, "STATE") && !r->f->until.n) {
+	else if (is(r, r->at, "STATEVERB") && !is(r, r->at, "ACTION") && !r->f->until.n) {
+		r->f->until = after_go(said(r, r->at));
+		r->at++;
+	} else if ((word(r, r->at, "go") || word(r, r->at, "get") ||
+		       word(r, r->at, "turn")) &&
+		   is(r, r->at + 1, "STATE") && !r->f->until.n) {
 		r->f->until = said(r, r->at + 1);
 		r->at += 2;
 	} else if ((is(r, r->at, "STATE") || made(r, r->at, "PREPPH")) &&
