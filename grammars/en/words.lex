@@ -713,16 +713,16 @@ close to
 @ RESTATES
 fan
 convection
-that's
 that
+'s
+is
+it
 which
 so
 or
 i.e
 ie
 equals
-it's
-it is
 /
 (
 [
@@ -1235,3 +1235,72 @@ turn
 cover
 serve
 stir well
+
+# People whose cooking is not this recipe's.
+@ PERSON noun
+mom
+mum
+mother
+mama
+dad
+father
+nan
+nana
+gran
+granny
+grandma
+grandmother
+grandpa
+grandfather
+grandad
+brother
+sister
+uncle
+aunt
+auntie
+cousin
+husband
+wife
+partner
+son
+daughter
+kid
+child : plural=children
+friend
+buddy
+neighbour = neighbor
+boss
+teacher
+chef
+lady : plural=ladies
+man : plural=men
+woman : plural=women
+girl
+boy
+guy
+fella
+in-law
+sister-in-law
+brother-in-law
+mother-in-law
+sister in law
+brother in law
+mother in law
+butcher
+baker
+fishmonger
+doctor
+everybody
+everyone
+someone
+somebody
+nobody
+people
+family
+restaurant
+roommate
+viewer
+
+@ THIRD
+he
+she

@@ -6,6 +6,33 @@
 
 #include "assemble/maker.h"
 
+static bool
+is_counted(const struct maker *m, const struct measure *x)
+{
+	for (size_t i = 0; i < m->counted.n; i++)
+		if (m->counted.v[i] == x->place.span.beg)
+			return true;
+	return false;
+}
+
+/* "A blackberry" is a count only where the food goes into the dish. */
+static void
+drop_counts(struct maker *m)
+{
+	size_t kept = 0;
+
+	for (size_t i = 0; i < m->measure.n; i++) {
+		const struct measure *x = &m->measure.v[i];
+		bool article =
+		    str_starts(x->text, STR("a ")) || str_starts(x->text, STR("A ")) ||
+		    str_starts(x->text, STR("an ")) || str_starts(x->text, STR("An "));
+
+		if (x->kind != MEASURE_COUNT || !article || is_counted(m, x))
+			m->measure.v[kept++] = *x;
+	}
+	m->measure.n = kept;
+}
+
 struct draft *
 assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
     const struct tamis_options *o)
@@ -31,6 +58,7 @@ assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
 	yields_find(m);
 	roles_give(m);
 	schedule_make(m);
+	drop_counts(m);
 	m->d->measure = m->measure.v;
 	m->d->measures = m->measure.n;
 	return m->d;

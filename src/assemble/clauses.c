@@ -125,12 +125,29 @@ back_up(const struct cutter *k, uint32_t verb)
 	return at;
 }
 
+static bool
+is_food(const struct cutter *k, uint32_t at)
+{
+	return at < k->top->node.n && (node_is(&k->m->c, &k->top->node.v[at], "ING") ||
+					  node_is(&k->m->c, &k->top->node.v[at], "INGS"));
+}
+
 /* "if it's crowded it's gonna steam": what would happen is no instruction. */
 static bool
 has_condition(const struct cutter *k, uint32_t verb)
 {
 	for (uint32_t i = k->now.beg; i < verb; i++)
 		if (is_raw(k, &k->top->node.v[i], "COND"))
+			return true;
+	return false;
+}
+
+/* A list of foods before talk is a clause of its own. */
+static bool
+has_food(const struct cutter *k, uint32_t end)
+{
+	for (uint32_t i = k->now.beg; i < end; i++)
+		if (is_food(k, i))
 			return true;
 	return false;
 }
@@ -144,7 +161,7 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		k->absorbed = true;
 		return;
 	}
-	if (k->now.verb != UINT32_MAX) {
+	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_food(k, at))) {
 		uint32_t from = back_up(k, at);
 
 		close(k, from);
@@ -156,6 +173,7 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	k->now.kind = kind;
 	k->now.verb = at;
 	k->now.action = action_of(&k->m->c, n);
+	k->now.other = node_attribute(&k->m->c, n, "other").n > 0;
 }
 
 /* A comma after its verb, a marker, or an "and" before an instruction. */
@@ -221,6 +239,9 @@ parts_talk(const struct cutter *k, uint32_t at)
 {
 	const struct node *next = at + 1 < k->top->node.n ? &k->top->node.v[at + 1] : NULL;
 
+	if (is_raw(k, &k->top->node.v[at], "MARK") && is_food(k, at + 1) &&
+	    (k->now.kind == CLAUSE_CHAT || k->now.kind == CLAUSE_NOT))
+		return true;
 	return is_raw(k, &k->top->node.v[at], "BOUNDARY") && next &&
 	       !is_raw(k, next, "COMMA") && !is_raw(k, next, "PREP") &&
 	       !is_raw(k, next, "STOP") && !is_raw(k, next, "STATE") &&

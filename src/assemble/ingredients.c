@@ -142,7 +142,7 @@ merge(struct maker *m, struct ingredient *g, const struct mention *x)
 {
 	note_use(m, g, x);
 	take_words(m, g, x);
-	if (!x->amount.present || x->share)
+	if (!x->amount.present || x->share || x->aside)
 		return;
 	if (!g->amount.known) {
 		if (x->amount.known || !g->amount.present)

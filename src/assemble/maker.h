@@ -26,6 +26,7 @@ struct clause {
 	uint32_t beg, end;           /* nodes of the top level */
 	uint32_t verb;               /* its node; `end` without one */
 	const struct lexeme *action; /* NULL without */
+	bool other;                  /* of someone else's cooking, or denied */
 	bool sentence;               /* a sentence begins with it */
 	uint32_t cue;
 	int dish, part; /* where it belongs; -1 nowhere */
@@ -45,6 +46,7 @@ struct mention {
 	struct amount first; /* corrected at once from this */
 	struct str preparation, note;
 	bool optional, definite, share, more, corrected;
+	bool aside; /* said in talk: adds to no amount */
 	struct alternative alternative;
 	bool has_alternative;
 	const struct node *node;
@@ -60,6 +62,7 @@ struct maker {
 	VEC(struct clause) clause;
 	VEC(struct turn) turn;
 	VEC(struct measure) measure;
+	VEC(uint32_t) counted; /* source offsets of counts that are ingredients */
 };
 
 /* region.c: "us", "uk", "ca", "au", "in": what the script's units speak for. */

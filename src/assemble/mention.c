@@ -233,6 +233,26 @@ says_more(const struct maker *m, const struct node *n)
 	return false;
 }
 
+/* "four mackerel fillets": counted in fillets. */
+static void
+take_unit_of_name(const struct maker *m, struct mention *x)
+{
+	size_t cut = x->head.n;
+	const struct entry *e;
+	const struct reading *r;
+
+	while (cut > 0 && x->head.p[cut - 1] != ' ')
+		cut--;
+	if (cut == 0 || !x->amount.known || x->amount.unit)
+		return;
+	e = lexicon_find(
+	    &m->g->lexicon, lexicon_key(m->a, str_cut(x->head, cut, x->head.n)));
+	r = entry_reading(e, grammar_class(m->g, "UNIT"));
+	if (r && str_is_z(lexeme_get(r->lexeme, "kind"), "count"))
+		x->amount.unit =
+		    grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
+}
+
 static void
 read_plain(const struct maker *m, const struct node *n, struct mention *x)
 {
@@ -249,8 +269,13 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 		x->amount = (struct amount){true, true, {1, 1}, {1, 1}, NULL};
 	else if (node_field(&m->c, n, "use", &f) && !node_field(&m->c, n, "definite", &f))
 		x->amount = (struct amount){true, true, {1, 1}, {1, 1}, NULL};
+	if (node_field(&m->c, n, "unit", &f) && x->amount.known && !x->amount.unit)
+		x->amount.unit = measure_unit(&m->c, m->region, f, "UNIT");
+	else
+		take_unit_of_name(m, x);
 	read_tail(m, n, x);
-	x->definite = node_field(&m->c, n, "definite", &f);
+	x->definite = node_field(&m->c, n, "definite", &f) ||
+		      (n->beg > 0 && token_is(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
 	x->share = node_attribute(&m->c, n, "share").n > 0;
 	x->more = says_more(m, n);
 }

@@ -29,9 +29,10 @@ struct stepper {
 	const struct node *pending_node;
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
-	const char *hot; /* the appliance that the dish was last in or on */
-	bool loose;      /* the script has next to no punctuation */
-	uint32_t cue;    /* of the last sentence */
+	const char *hot;     /* the appliance that the dish was last in or on */
+	bool loose;          /* the script has next to no punctuation */
+	uint32_t cue;        /* of the last sentence */
+	struct mention last; /* a food just said without an amount */
 };
 
 static struct part *
@@ -232,6 +233,40 @@ is_in_name(const struct maker *m, const struct node *n)
 	return false;
 }
 
+static bool
+tells_yield(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	const struct level *yields = chart_level(&m->c, "yield");
+
+	for (size_t i = 0; yields && i < yields->node.n && yields->node.v[i].beg < end; i++)
+		if (yields->node.v[i].beg >= beg &&
+		    node_is(&m->c, &yields->node.v[i], "YIELD"))
+			return true;
+	return false;
+}
+
+/* "last week", "one time": what is said after it happened once. */
+static bool
+tells_past(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	unsigned past = grammar_class(m->g, "PASTTIME");
+
+	for (uint32_t i = beg; i < end && past < CLASSES_MAX; i++)
+		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
+			return true;
+	return false;
+}
+
+/* A yield, or a story of what happened once: no instruction. */
+static bool
+is_told(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
+
+	return tells_yield(m, beg, end) || tells_past(m, beg, end);
+}
+
 /* May this mention begin a line of the ingredient list? */
 static bool
 introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
@@ -239,7 +274,8 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 {
 	bool measured = x->amount.known || x->size.known;
 
-	if (q->kind == CLAUSE_NOT)
+	if (q->kind == CLAUSE_NOT || q->other ||
+	    tells_past(k->m, chart_top(&k->m->c)->node.v[q->beg].beg, x->node->beg))
 		return false;
 	if (q->kind == CLAUSE_CHAT)
 		return x->amount.known && x->amount.unit;
@@ -269,12 +305,22 @@ add_foods(
 	size_t count = mentions_of(k->m, n, x, MENTIONS_MAX);
 	bool acts = q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT;
 
+	if (count == 1 && !x[0].amount.known)
+		k->last = x[0];
+	else
+		k->last = (struct mention){0};
+	if (!acts && q->other)
+		return;
 	for (size_t i = 0; i < count; i++) {
+		if (!acts)
+			x[i].aside = true;
 		int at = ingredient_add(
 		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
 
 		if (acts)
 			use_ingredient(k, at);
+		if (acts && at >= 0)
+			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span.beg);
 		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
 		    !is_pending(k, x[i].item)) {
 			k->pending[k->pendings++] = x[i].item;
@@ -313,6 +359,25 @@ add_equipment(struct stepper *k, const struct node *n)
 	}
 }
 
+/* "The blackberries were free. You want two hundred grams": an amount alone
+ * belongs to the food just said. */
+static void
+add_amount_alone(struct stepper *k, const struct clause *q, const struct node *n)
+{
+	struct said s;
+	struct mention x = k->last;
+
+	if (!x.item.n || q->kind == CLAUSE_CHAT || q->kind == CLAUSE_NOT || q->other ||
+	    !measure_of(&k->m->c, k->m->region, n, &s) || s.kind != MEASURE_AMOUNT ||
+	    !s.value.known || !s.value.unit || s.value.unit->dimension == DIM_COUNT)
+		return;
+	x.amount = s.value;
+	x.definite = false;
+	x.node = n;
+	ingredient_add(k->m, k->dish, k->part, &x, true);
+	k->last = (struct mention){0};
+}
+
 static void
 add_things(struct stepper *k, const struct clause *q, const struct deed *d)
 {
@@ -328,6 +393,8 @@ add_things(struct stepper *k, const struct clause *q, const struct deed *d)
 		    node_field(&k->m->c, n, "object", &f))
 			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
 				add_foods(k, q, d, f.v);
+		if (d->foods == 0 && node_is(&k->m->c, n, "AMT"))
+			add_amount_alone(k, q, n);
 		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
 		    node_is(&k->m->c, n, "EQ"))
 			add_equipment(k, n);
@@ -424,6 +491,8 @@ have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 
 	if (d->keeping)
 		return;
+	if (d->foods == 0)
+		add_things(k, q, d);
 	if (d->foods && !(timed && d->action.n) && !(d->equipment && !k->loose))
 		add_things(k, q, d);
 	else if (d->foods || timed || d->doneness.known)
@@ -466,24 +535,6 @@ follow_heat(struct stepper *k, const struct deed *d)
 		k->hot = d->appliance;
 	else if (d->temperature.heat.n && !k->hot)
 		k->hot = "stove";
-}
-
-/* A yield, or a story of what happened once: no instruction. */
-static bool
-is_told(const struct maker *m, const struct clause *q)
-{
-	const struct level *top = chart_top(&m->c), *yields = chart_level(&m->c, "yield");
-	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
-	unsigned past = grammar_class(m->g, "PASTTIME");
-
-	for (size_t i = 0; yields && i < yields->node.n && yields->node.v[i].beg < end; i++)
-		if (yields->node.v[i].beg >= beg &&
-		    node_is(&m->c, &yields->node.v[i], "YIELD"))
-			return true;
-	for (uint32_t i = beg; i < end && past < CLASSES_MAX; i++)
-		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
-			return true;
-	return false;
 }
 
 /* "let's make the cornbread": turns to a dish, does nothing yet. */
