@@ -691,7 +691,7 @@ let rest : past=let part=let ing=letting split write=rest
 let stand : past=let part=let ing=letting split write=leave-to-stand
 let sit : past=let part=let ing=letting split write=leave-to-stand
 stand : past=stood part=stood ambiguous
-sit : past=sat part=sat ing=sitting ambiguous
+sit : past=sat part=sat ing=sitting write=rest ambiguous
 settle : ambiguous
 relax
 reserve

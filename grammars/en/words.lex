@@ -1136,6 +1136,7 @@ in one layer = in a single layer, single layer
 
 # Things about food that an object may be, besides foods and tools.
 @ THING noun
+back
 top
 bottom
 side
@@ -1304,3 +1305,27 @@ viewer
 @ THIRD
 he
 she
+
+# Verbs that say nothing a reader must do.
+@ IDLE
+eat
+drink
+buy
+count
+hold
+check
+look
+feel
+wait
+work
+try
+watch
+smell
+hear
+feed
+break
+drop
+wake
+tell
+find
+remember

@@ -142,14 +142,32 @@ has_condition(const struct cutter *k, uint32_t verb)
 	return false;
 }
 
-/* A list of foods before talk is a clause of its own. */
+/* A list of foods, or a heat and a time, before talk is a clause of its own. */
 static bool
-has_food(const struct cutter *k, uint32_t end)
+has_matter(const struct cutter *k, uint32_t end)
 {
 	for (uint32_t i = k->now.beg; i < end; i++)
-		if (is_food(k, i))
+		if (is_food(k, i) || node_is(&k->m->c, &k->top->node.v[i], "DUR") ||
+		    node_is(&k->m->c, &k->top->node.v[i], "HEAT") ||
+		    node_is(&k->m->c, &k->top->node.v[i], "TEMP"))
 			return true;
 	return false;
+}
+
+/* "thirty grams of butter, two onions, and you crush them": the list stands
+ * for itself; "in a pan with the butter, fry" does not. */
+static bool
+lists_food(const struct cutter *k, uint32_t end)
+{
+	uint32_t i = k->now.beg;
+
+	while (i < end && (is_raw(k, &k->top->node.v[i], "MARK") ||
+			      is_raw(k, &k->top->node.v[i], "FILLER") ||
+			      is_raw(k, &k->top->node.v[i], "COMMA") ||
+			      is_raw(k, &k->top->node.v[i], "BOUNDARY") ||
+			      is_raw(k, &k->top->node.v[i], "AND")))
+		i++;
+	return is_food(k, i);
 }
 
 static void
@@ -161,7 +179,8 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		k->absorbed = true;
 		return;
 	}
-	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_food(k, at))) {
+	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_matter(k, at)) ||
+	    (kind == CLAUSE_DO && lists_food(k, at))) {
 		uint32_t from = back_up(k, at);
 
 		close(k, from);

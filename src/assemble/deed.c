@@ -4,6 +4,9 @@
  */
 #include "assemble/sentence.h"
 
+/* What takes longer is no step of a meal. */
+#define FORTNIGHT_MS ((int64_t)14 * 24 * 3600 * 1000)
+
 struct deed_reader {
 	const struct maker *m;
 	const struct clause *q;
@@ -188,7 +191,8 @@ is_aside_time(const struct deed_reader *r, uint32_t at)
 	       (word_is(r, i - 1, "every") || word_is(r, i - 1, "after") ||
 		   word_is(r, i - 1, "in") || word_is(r, i - 1, "within") ||
 		   word_is(r, i - 1, "last") || word_is(r, i - 1, "those") ||
-		   word_is(r, i - 1, "these") || word_is(r, i - 1, "been"));
+		   word_is(r, i - 1, "these") || word_is(r, i - 1, "been") ||
+		   word_is(r, i - 1, "its"));
 }
 
 static bool
@@ -240,7 +244,7 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 	    has_token(r->m, r->top->node.v[r->q->beg].beg, r->top->node.v[at].beg, "can"))
 		return;
 	r->d->keeping = r->d->keeping || is_keeping(r, at);
-	if (r->d->keeping || is_claim(r->m, &r->top->node.v[at]))
+	if (r->d->keeping || is_claim(r->m, &r->top->node.v[at]) || max > FORTNIGHT_MS)
 		return;
 	if (is_aside_time(r, at)) {
 		r->d->time_cue = true;

@@ -205,6 +205,28 @@ is_noun_word(const struct framer *r, uint32_t at)
 	       !is(r, at, "ART");
 }
 
+static struct str take_phrase(struct framer *r);
+
+/* "a pan of cold water", "the back of a fork" */
+static struct str
+with_of(struct framer *r, struct str words)
+{
+	uint32_t at = r->at;
+	struct str more;
+
+	if (!word(r, at, "of"))
+		return words;
+	r->at++;
+	more = take_phrase(r);
+	if (!more.n)
+		r->at = at;
+	if (str_starts(more, STR("the ")) && is_food(r, at + 1))
+		more = str_cut(more, 4, more.n);
+	return more.n ? arena_fmt(r->m->a, "%.*s of %.*s", (int)words.n, words.p,
+			    (int)more.n, more.p)
+		      : words;
+}
+
 static bool
 is_thing(const struct framer *r, uint32_t at)
 {
@@ -237,7 +259,7 @@ take_noun(struct framer *r)
 	for (at++; at <= last; at++)
 		add(r, &out, said(r, at));
 	r->at = at;
-	return out;
+	return with_of(r, out);
 }
 
 static struct str
@@ -247,10 +269,10 @@ equipment_words(struct framer *r, uint32_t det)
 	bool the = det != UINT32_MAX && !is(r, det, "ART");
 
 	r->at++;
-	if (det == UINT32_MAX)
-		return words;
-	return arena_fmt(r->m->a, "%.*s %.*s", the ? 3 : (int)said(r, det).n,
-	    the ? "the" : said(r, det).p, (int)words.n, words.p);
+	if (det != UINT32_MAX)
+		words = arena_fmt(r->m->a, "%.*s %.*s", the ? 3 : (int)said(r, det).n,
+		    the ? "the" : said(r, det).p, (int)words.n, words.p);
+	return with_of(r, words);
 }
 
 /* A noun phrase at r->at: a thing, foods, a pronoun, other words. */
@@ -424,6 +446,33 @@ without_it_is(struct str s)
 	return s;
 }
 
+/* Words that cannot end a cue are taken off. */
+static void
+drop_loose_end(struct buf *b)
+{
+	static const char *const loose[] = {"and", "or", "so", "to", "the", "a", "it's",
+	    "it", "you", "that", "do", "with", "of", "for", "in", "is", "'s", "they're",
+	    "but", "if", "kind of", "like", "some", "this", "i", "don't", "then", "they",
+	    "we"};
+	bool again = true;
+
+	while (again) {
+		again = false;
+		for (size_t i = 0; i < sizeof loose / sizeof *loose; i++) {
+			size_t n = strlen(loose[i]);
+			bool whole = b->n == n && str_is_z(buf_str(b), loose[i]);
+
+			if (whole || (b->n > n && str_ends(buf_str(b), str_of(loose[i])) &&
+					 b->v[b->n - n - 1] == ' ')) {
+				b->n -= whole ? n : n + 1;
+				again = true;
+			}
+		}
+		while (b->n && (b->v[b->n - 1] == ' ' || b->v[b->n - 1] == ','))
+			b->n--;
+	}
+}
+
 static void
 take_until(struct framer *r)
 {
@@ -434,9 +483,7 @@ take_until(struct framer *r)
 		put_until_word(r, &b, r->at);
 	while (b.n && (b.v[b.n - 1] == ' ' || b.v[b.n - 1] == ','))
 		b.n--;
-	while (str_ends(buf_str(&b), STR(" and")) || str_ends(buf_str(&b), STR(" or")) ||
-	       str_ends(buf_str(&b), STR(" so")))
-		b.n -= str_ends(buf_str(&b), STR(" and")) ? 4 : 3;
+	drop_loose_end(&b);
 	if (b.n && !r->f->until.n) {
 		r->f->until = without_it_is(buf_str(&b));
 		r->f->or_until = r->or_before;
@@ -503,6 +550,19 @@ take_object(struct framer *r)
 		r->at++;
 }
 
+/* "reserve half for the table": with these verbs, what for matters. */
+static bool
+keeps_purpose(const struct framer *r)
+{
+	static const char *const verbs[] = {
+	    "reserve", "save", "keep", "set aside", "leave"};
+
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (str_is_z(r->w->deed->action, verbs[i]))
+			return true;
+	return false;
+}
+
 /* "to the boil" is part of the verb; what stands before it too ("up"). */
 static bool
 is_boil(struct framer *r, uint32_t at)
@@ -516,6 +576,15 @@ is_boil(struct framer *r, uint32_t at)
 		r->at++;
 	r->f->particle.n = 0;
 	return true;
+}
+
+/* A particle stands right after its verb or its object: "break it up". */
+static bool
+may_take_particle(const struct framer *r, uint32_t at)
+{
+	return at == r->w->deed->at + 1 ||
+	       (at > 0 && (is(r, at - 1, "PRON") || is_food(r, at - 1) ||
+			      made(r, at - 1, "EQ") || is(r, at - 1, "THING")));
 }
 
 /* A preposition and what follows it; a particle where nothing does. */
@@ -553,10 +622,14 @@ take_preposition(struct framer *r)
 	phrase = take_phrase(r);
 	if (phrase.n == 0) {
 		r->at = start + 1;
-		if (is(r, start, "PARTICLE") && !r->f->particle.n && !r->f->places)
+		if (is(r, start, "PARTICLE") && !r->f->particle.n && !r->f->places &&
+		    may_take_particle(r, start))
 			r->f->particle = prep;
 		return;
 	}
+	if ((str_is_z(prep, "for") && !keeps_purpose(r)) ||
+	    (r->w->deed->heats && str_is_z(prep, "with") && str_is_z(phrase, "it")))
+		return;
 	phrase =
 	    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p, (int)phrase.n, phrase.p);
 	if (appliance)
@@ -650,7 +723,8 @@ take_one(struct framer *r)
 	else if (made(r, r->at, "NUM") && word(r, r->at + 1, "of") &&
 		 is_pronoun(r, r->at + 2))
 		take_share(r);
-	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE"))
+	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE") ||
+		 is(r, r->at, "PLACEPREP"))
 		take_preposition(r);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
@@ -710,8 +784,8 @@ read_before(struct framer *r, const struct clause *q, uint32_t verb)
 		beg++;
 	if (beg < verb && is(r, beg, "PLACEPREP")) {
 		read_range(r, beg, verb);
-		if (r->f->places)
-			r->f->before = r->f->place[0];
+		for (size_t i = 0; i < r->f->places; i++)
+			add(r, &r->f->before, r->f->place[i]);
 		r->f->places = 0;
 	} else {
 		for (uint32_t i = beg; i < verb; i++)

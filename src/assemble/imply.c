@@ -92,6 +92,10 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	const char *word = told_by_words(m, q),
 		   *appliance = d->appliance ? d->appliance : hot;
 	const char *cooking = cooking_in(appliance);
+	if (!cooking && d->temperature.heat.n) {
+		appliance = "stove";
+		cooking = cooking_in(appliance);
+	}
 	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
 		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE;
 

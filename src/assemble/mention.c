@@ -43,6 +43,23 @@ said_words(const struct maker *m, const struct token *t)
 	return (struct str){p, s.n};
 }
 
+/* "Worcestershire sauce": the first words of the lemma take a capital. */
+static struct str
+proper_words(const struct maker *m, const struct reading *r)
+{
+	struct str s = arena_str(
+	    m->a, r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma);
+	uint64_t words = 0, seen = 0;
+
+	str_to_u64(lexeme_get(r->lexeme, "proper"), &words);
+	for (size_t i = 0; i < s.n && seen < words; i++)
+		if (i == 0 || s.p[i - 1] == ' ') {
+			((char *)s.p)[i] = to_upper(s.p[i]);
+			seen++;
+		}
+	return s;
+}
+
 /* How a recipe prints a food token: nicknames by their proper name. */
 static struct str
 food_words(const struct maker *m, const struct token *t, const struct reading *r)
@@ -51,6 +68,8 @@ food_words(const struct maker *m, const struct token *t, const struct reading *r
 
 	if (!r)
 		return said;
+	if (lexeme_get(r->lexeme, "proper").n)
+		return proper_words(m, r);
 	lemma = r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma;
 	return lemma;
 }
@@ -176,6 +195,12 @@ phrase_words(const struct maker *m, const struct node *n)
 {
 	struct str s = words_of(m, node_text(&m->c, n));
 
+	static const char *const openings[] = {"already ", "just ", "nice and ", "really ",
+	    "kind of ", "sort of ", "all ", "like "};
+
+	for (size_t i = 0; i < sizeof openings / sizeof *openings; i++)
+		if (str_starts(s, str_of(openings[i])))
+			s = str_cut(s, strlen(openings[i]), s.n);
 	while (s.n && (s.p[0] == ',' || s.p[0] == ' '))
 		s = str_cut(s, 1, s.n);
 	while (s.n && (s.p[s.n - 1] == ',' || s.p[s.n - 1] == ' '))

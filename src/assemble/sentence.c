@@ -75,15 +75,16 @@ is_kind(const struct composer *c, const char *kind)
 	return str_is_z(c->w->deed->kind, kind);
 }
 
+/* Is the verb's lemma of the class? */
 static bool
-is_alone_verb(const struct composer *c)
+lemma_is(const struct composer *c, const char *class_name)
 {
 	const struct lexeme *l = c->w->deed->lexeme;
 	const struct entry *e =
 	    l ? lexicon_find(&c->w->m->g->lexicon, lexicon_key(c->w->m->a, l->lemma))
 	      : NULL;
 
-	return e && entry_reading(e, grammar_class(c->w->m->g, "ALONE"));
+	return e && entry_reading(e, grammar_class(c->w->m->g, class_name));
 }
 
 /* Cooking or waiting that needs no object: "Bake in the oven", "Stir". */
@@ -94,7 +95,7 @@ stands_alone(const struct composer *c)
 
 	if (d->heats || d->passive)
 		return c->f.places || c->f.appliance.n || c->f.covered;
-	return is_alone_verb(c);
+	return lemma_is(c, "ALONE");
 }
 
 /* What the cook does to see or to tell, and no reader needs to. */
@@ -108,7 +109,7 @@ is_idle(const struct composer *c)
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
 		if (is_kind(c, kinds[i]))
 			return true;
-	return false;
+	return lemma_is(c, "IDLE") && !c->f.places;
 }
 
 static bool
@@ -269,10 +270,10 @@ is_worth_it(const struct composer *c, struct str verb)
 
 	if (!verb.n)
 		return false;
+	if (is_idle(c) && !f->duration.n && !f->until.n)
+		return false;
 	if (c->f.foods || c->w->pending.n)
 		return true;
-	if (is_idle(c))
-		return false;
 	if (has_object(c))
 		return !c->w->deed->light || f->places || f->appliance.n || f->duration.n ||
 		       f->until.n;
@@ -300,6 +301,20 @@ tidy(struct buf *b)
 		b->v[0] = to_upper(b->v[0]);
 }
 
+/* "add in", "bake in", "put on on a tray": the particle says nothing more. */
+static bool
+drops_particle(const struct composer *c, struct str verb)
+{
+	struct str p = c->f.particle;
+
+	if (!p.n)
+		return false;
+	if (str_is_z(verb, "add") || c->w->deed->heats || c->w->deed->passive)
+		return str_is_z(p, "in") || str_is_z(p, "on") || str_is_z(p, "back") ||
+		       str_is_z(p, "over");
+	return c->f.places && str_starts(c->f.place[0], p);
+}
+
 /* The verb with its object: inside a phrase that splits ("set the onions
  * aside"), before a particle where it is a pronoun ("break it up"). */
 static void
@@ -309,7 +324,7 @@ put_verb(struct composer *c, struct str verb)
 	size_t cut = lexeme_has(l, "split") ? str_find_char(verb, ' ') : verb.n;
 	struct str object = drops_object(c) ? STR("") : object_words(c);
 	bool pronoun = str_is_z(object, "it") || str_is_z(object, "them");
-	bool in = str_is_z(verb, "add") && str_is_z(c->f.particle, "in");
+	bool in = drops_particle(c, verb);
 
 	if (!object.n ||
 	    (!pronoun &&
@@ -340,6 +355,7 @@ put_before(struct composer *c)
 		put(c, STR("and"));
 		c->w->used_pending = true;
 		c->w->pending.n = 0;
+		c->f.object.n = 0;
 	} else {
 		put(c, c->f.before);
 		put(c, STR(","));

@@ -322,7 +322,7 @@ add_foods(
 		if (acts && at >= 0)
 			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span.beg);
 		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
-		    !is_pending(k, x[i].item)) {
+		    !is_pending(k, x[i].item) && !x[i].definite) {
 			k->pending[k->pendings++] = x[i].item;
 			if (k->pendings == 1)
 				k->pending_node = n;
@@ -458,6 +458,14 @@ writing_of(const struct stepper *k, const struct clause *q, const struct deed *d
 	    .m = k->m, .clause = q, .deed = d, .loose = k->loose, .part = part_now(k)};
 }
 
+/* Does "it" or "them" mean the foods just brought in? Several are mixed or
+ * cooked together; what is done to "them" by cutting is what was there. */
+static bool
+means_pending(const struct stepper *k, const struct deed *d)
+{
+	return k->pendings == 1 || (k->pendings > 1 && !str_is_z(d->kind, "cut"));
+}
+
 static void
 write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
@@ -466,7 +474,7 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	struct writing w = writing_of(k, q, d);
 	struct str s;
 
-	if ((d->pronoun || d->thing) && k->pendings)
+	if ((d->pronoun || d->thing) && means_pending(k, d))
 		w.pending = list_of(k);
 	else if (d->foods == 0 || k->pendings > 1)
 		flush_pending(k);

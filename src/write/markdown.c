@@ -123,10 +123,11 @@ put_steps(struct buf *out, const struct dish *d)
 }
 
 static void
-put_notes(struct buf *out, const struct dish *d, const struct grammar *g)
+put_notes(struct buf *out, const struct draft *draft, const struct dish *d,
+    const struct grammar *g)
 {
 	size_t n;
-	const struct str *note = notes_of(out->arena, d, g, &n);
+	const struct str *note = notes_of(out->arena, draft, d, g, &n);
 
 	if (n)
 		buf_put_z(out, "\n## Notes\n\n");
@@ -135,7 +136,8 @@ put_notes(struct buf *out, const struct dish *d, const struct grammar *g)
 }
 
 static void
-put_dish(struct buf *out, const struct dish *d, const struct grammar *g)
+put_dish(struct buf *out, const struct draft *draft, const struct dish *d,
+    const struct grammar *g)
 {
 	struct buf title = buf_in(out->arena);
 
@@ -144,7 +146,7 @@ put_dish(struct buf *out, const struct dish *d, const struct grammar *g)
 	put_summary(out, d);
 	put_ingredients(out, d);
 	put_steps(out, d);
-	put_notes(out, d, g);
+	put_notes(out, draft, d, g);
 }
 
 static void
@@ -155,7 +157,7 @@ write_markdown(const struct draft *d, const struct grammar *g, struct buf *out)
 	for (size_t i = 0; i < d->dishes; i++) {
 		if (i > 0)
 			buf_put_z(out, "\n---\n\n");
-		put_dish(out, &d->dish[i], g);
+		put_dish(out, d, &d->dish[i], g);
 	}
 }
 

@@ -70,20 +70,29 @@ has_group(const struct dish *d, struct str group)
 }
 
 static void
-add_cautions(struct notes *n, const struct dish *d, const struct table *t)
+add_cautions(
+    struct notes *n, const struct dish *d, const struct table *t, const char *region)
 {
 	int topic = table_column(t, "topic"), text = table_column(t, "text");
+	int profile = table_column(t, "profile");
 
 	for (size_t i = 0; i < t->rows; i++) {
 		struct str group = table_cell(t, i, topic);
+		size_t best = i;
 
-		if (group.n && has_group(d, group))
-			add(n, table_cell(t, i, text));
+		if (group.n == 0 || table_cell(t, i, profile).n || !has_group(d, group))
+			continue;
+		for (size_t k = 0; k < t->rows; k++)
+			if (str_is(table_cell(t, k, topic), group) && region &&
+			    str_is_z(table_cell(t, k, profile), region))
+				best = k;
+		add(n, table_cell(t, best, text));
 	}
 }
 
 struct str *
-notes_of(struct arena *a, const struct dish *d, const struct grammar *g, size_t *count)
+notes_of(struct arena *a, const struct draft *draft, const struct dish *d,
+    const struct grammar *g, size_t *count)
 {
 	const struct table *cautions = g ? grammar_table(g, "cautions") : NULL;
 	struct notes n = {.arena = a};
@@ -94,7 +103,7 @@ notes_of(struct arena *a, const struct dish *d, const struct grammar *g, size_t 
 		for (size_t j = 0; j < d->part[i].steps; j++)
 			add_step(&n, &d->part[i].step[j]);
 	if (cautions)
-		add_cautions(&n, d, cautions);
+		add_cautions(&n, d, cautions, draft->region);
 	*count = n.list.n;
 	return n.list.v;
 }

@@ -10,7 +10,7 @@
 
 /* In the order they are printed; *count is set. Cautions are the rows of the
  * table `cautions` whose topic is the group of an ingredient. g may be NULL. */
-struct str *notes_of(
-    struct arena *a, const struct dish *d, const struct grammar *g, size_t *count);
+struct str *notes_of(struct arena *a, const struct draft *draft, const struct dish *d,
+    const struct grammar *g, size_t *count);
 
 #endif
