@@ -6,6 +6,7 @@
 # loose      such a word that measures only where a food follows: "two balls of"
 # packs      states the size of a package: "two 400 g tins"
 # part       counts the food before it too: "3 garlic cloves"
+# within     so it does inside one word of the lexicon: "mint leaves"
 # vessel     also what one drinks from: "in a cup"
 # capital=   the unit of the capital letter
 # vesselish  a container that is often but a container: "a 500 ml jar"
@@ -56,8 +57,8 @@ pinch : unit=pinch ambiguous
 dash : unit=dash ambiguous
 drop : unit=drop ambiguous
 handful = fistful, hand-full : unit=handful
-clove : unit=clove ambiguous part
-slice : unit=slice ambiguous part
+clove : unit=clove ambiguous part within
+slice : unit=slice ambiguous part within
 piece : unit=piece ambiguous
 chunk : unit=piece ambiguous loose
 lump : unit=piece ambiguous loose
@@ -65,16 +66,16 @@ hunk : unit=piece ambiguous loose
 thumb = thumb-sized piece, thumb-size piece : unit=piece ambiguous
 strip : unit=strip ambiguous part
 ribbon : unit=strip ambiguous loose
-sprig : unit=sprig part
+sprig : unit=sprig part within
 stem : unit=sprig ambiguous
-stalk : unit=stalk ambiguous part
+stalk : unit=stalk ambiguous part within
 rib : unit=rib ambiguous
 spear : unit=stalk ambiguous
 head : unit=head ambiguous
 bulb : unit=bulb ambiguous
 bunch : unit=bunch ambiguous
 bouquet : unit=bunch ambiguous
-leaf : unit=leaf plural=leaves ambiguous part
+leaf : unit=leaf plural=leaves ambiguous part within
 frond : unit=sprig
 ear : unit=ear ambiguous loose
 cob : unit=ear ambiguous loose
@@ -83,7 +84,7 @@ nub : unit=knob
 nugget : unit=knob ambiguous loose
 scoop : unit=scoop ambiguous
 sheet : unit=sheet ambiguous
-fillet = filet : unit=fillet ambiguous part
+fillet = filet : unit=fillet ambiguous part within
 cube : unit=cube ambiguous
 wedge : unit=wedge ambiguous part
 rasher : unit=rasher part

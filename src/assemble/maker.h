@@ -79,6 +79,15 @@ struct str fold_heat(const struct maker *m, const struct node *level);
 
 /* measures.c: fills m->measure in script order. */
 void measures_collect(struct maker *m);
+/* "3 garlic cloves", "2 celery stalks", "10 mint leaves": what is counted is a
+ * part that the food's words end with, or that stands right after them. */
+struct portion {
+	const struct unit *unit;
+	struct span food;          /* tokens of the food without the part */
+	uint32_t end;              /* token after the part */
+	const struct lexeme *base; /* of a part inside a word of the lexicon: mint */
+};
+bool portion_find(const struct maker *m, struct span food, struct portion *out);
 /* clauses.c: fills m->clause. */
 void clauses_cut(struct maker *m);
 /* outline.c: makes the dishes and parts, and gives clauses their place. */

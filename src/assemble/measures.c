@@ -213,22 +213,61 @@ collect_node(struct collector *k, const struct node *n)
 		push(k->m, &s);
 }
 
-/* "3 garlic cloves", "2 celery stalks": what is counted is a part that stands
- * at the end of the food's words, or right after them. */
-static const struct unit *
-part_unit(const struct maker *m, struct span *words)
+static const struct reading *
+token_reading(const struct maker *m, uint32_t token, const char *class_name)
 {
-	for (uint32_t at = words->end; at + 1 >= words->end && at > words->beg + 1; at--) {
+	return entry_reading(
+	    m->c.tokens.token.v[token].entry, grammar_class(m->g, class_name));
+}
+
+static const struct reading *
+word_reading(const struct maker *m, struct str word, const char *class_name)
+{
+	const struct entry *e = lexicon_find(&m->g->lexicon, word);
+
+	return e ? entry_reading(e, grammar_class(m->g, class_name)) : NULL;
+}
+
+/* "mint leaves" as one word of the lexicon, where mint is a food as well. */
+static bool
+portion_within(const struct maker *m, uint32_t token, struct portion *out)
+{
+	struct str words = m->c.tokens.token.v[token].norm;
+	const struct reading *food = token_reading(m, token, "FOOD"), *unit, *base;
+	size_t cut = words.n;
+
+	while (cut > 0 && words.p[cut - 1] != ' ')
+		cut--;
+	if (!food || cut == 0)
+		return false;
+	unit = word_reading(m, str_cut(words, cut, words.n), "UNIT");
+	base = word_reading(m, str_cut(words, 0, cut - 1), "FOOD");
+	/* a bay leaf is also called bay: that is no food without its leaf */
+	if (!unit || !base || !lexeme_has(unit->lexeme, "within") ||
+	    str_ends(lexeme_get(base->lexeme, "key"), unit->lexeme->lemma))
+		return false;
+	out->unit = grammar_unit(m->g, lexeme_get(unit->lexeme, "unit"), m->region);
+	out->base = base->lexeme;
+	return out->unit != NULL;
+}
+
+bool
+portion_find(const struct maker *m, struct span food, struct portion *out)
+{
+	*out = (struct portion){NULL, food, food.end, NULL};
+	for (uint32_t at = food.end; at + 1 >= food.end && at > food.beg; at--) {
 		const struct reading *r;
 
-		if (!token_has_flag(m, at, "UNIT", "part") || token_has(m, at + 1, "OF"))
+		if (!token_has_flag(m, at, "UNIT", "part") || token_has(m, at + 1, "OF") ||
+		    !token_has(m, at - 1, "FOOD"))
 			continue;
-		r = entry_reading(
-		    m->c.tokens.token.v[at].entry, grammar_class(m->g, "UNIT"));
-		words->end = at + 1;
-		return grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
+		r = token_reading(m, at, "UNIT");
+		out->unit = grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
+		out->food.end = at;
+		out->end = at + 1;
+		return out->unit != NULL;
 	}
-	return NULL;
+	return food.end > food.beg && portion_within(m, food.end - 1, out);
 }
 
 /* "one of the eggs" takes of what is there; "a fish stew" is no fish. */
@@ -248,6 +287,7 @@ collect_count(struct maker *m, const struct node *n)
 	struct field_nodes amount, food;
 	struct quantity q;
 	struct said s = {.kind = MEASURE_COUNT, .unit_stated = true};
+	struct portion portion;
 
 	if (node_field(&m->c, n, "article", &amount)) {
 		q = (struct quantity){{1, 1}, {1, 1}, false};
@@ -262,9 +302,12 @@ collect_count(struct maker *m, const struct node *n)
 		s.tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))
 		s.tokens.end = food.v[0].end;
-	s.value.unit = part_unit(m, &s.tokens);
-	if (s.value.unit)
+	if (food.n &&
+	    portion_find(m, (struct span){food.v[0].beg, s.tokens.end}, &portion)) {
 		s.kind = MEASURE_AMOUNT;
+		s.value.unit = portion.unit;
+		s.tokens.end = portion.end;
+	}
 	if (is_counted(m, s.tokens))
 		push(m, &s);
 }

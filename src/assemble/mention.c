@@ -258,24 +258,29 @@ says_more(const struct maker *m, const struct node *n)
 	return false;
 }
 
-/* "four mackerel fillets": counted in fillets. */
+/* "3 garlic cloves" are three cloves of garlic. */
 static void
-take_unit_of_name(const struct maker *m, struct mention *x)
+read_portion(const struct maker *m, const struct node *n, struct mention *x)
 {
-	size_t cut = x->head.n;
-	const struct entry *e;
-	const struct reading *r;
+	struct field_nodes f;
+	struct portion portion;
 
-	while (cut > 0 && x->head.p[cut - 1] != ' ')
-		cut--;
-	if (cut == 0 || !x->amount.known || x->amount.unit)
+	if (!x->amount.known || x->amount.unit || !node_field(&m->c, n, "food", &f) ||
+	    !portion_find(m, (struct span){f.v[0].beg, f.v[f.n - 1].end}, &portion))
 		return;
-	e = lexicon_find(
-	    &m->g->lexicon, lexicon_key(m->a, str_cut(x->head, cut, x->head.n)));
-	r = entry_reading(e, grammar_class(m->g, "UNIT"));
-	if (r && str_is_z(lexeme_get(r->lexeme, "kind"), "count"))
-		x->amount.unit =
-		    grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
+	x->amount.unit = portion.unit;
+	if (portion.base) {
+		struct str key = lexeme_get(portion.base, "key");
+
+		x->lexeme = portion.base;
+		x->item = x->head = portion.base->lemma;
+		x->key = key.n ? key : portion.base->lemma;
+		x->group = lexeme_get(portion.base, "group");
+	} else if (portion.food.end < f.v[f.n - 1].end) {
+		struct node food = {portion.food.beg, portion.food.end, RAW};
+
+		read_food(m, &food, x);
+	}
 }
 
 static void
@@ -297,7 +302,7 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	if (node_field(&m->c, n, "unit", &f) && x->amount.known && !x->amount.unit)
 		x->amount.unit = measure_unit(&m->c, m->region, f, "UNIT");
 	else
-		take_unit_of_name(m, x);
+		read_portion(m, n, x);
 	read_tail(m, n, x);
 	x->definite = node_field(&m->c, n, "definite", &f) ||
 		      (n->beg > 0 && token_is(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
