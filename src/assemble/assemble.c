@@ -10,7 +10,8 @@ static bool
 is_counted(const struct maker *m, const struct measure *x)
 {
 	for (size_t i = 0; i < m->counted.n; i++)
-		if (m->counted.v[i] == x->place.span.beg)
+		if (m->counted.v[i].beg <= x->place.span.beg &&
+		    x->place.span.beg < m->counted.v[i].end)
 			return true;
 	return false;
 }

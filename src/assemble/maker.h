@@ -62,7 +62,7 @@ struct maker {
 	VEC(struct clause) clause;
 	VEC(struct turn) turn;
 	VEC(struct measure) measure;
-	VEC(uint32_t) counted; /* source offsets of counts that are ingredients */
+	VEC(struct span) counted; /* source bytes of mentions that are ingredients */
 };
 
 /* region.c: "us", "uk", "ca", "au", "in": what the script's units speak for. */

@@ -284,7 +284,7 @@ is_counted(const struct maker *m, struct span words)
 static void
 collect_count(struct maker *m, const struct node *n)
 {
-	struct field_nodes amount, food;
+	struct field_nodes amount, food, unit;
 	struct quantity q;
 	struct said s = {.kind = MEASURE_COUNT, .unit_stated = true};
 	struct portion portion;
@@ -302,57 +302,18 @@ collect_count(struct maker *m, const struct node *n)
 		s.tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))
 		s.tokens.end = food.v[0].end;
-	if (food.n &&
-	    portion_find(m, (struct span){food.v[0].beg, s.tokens.end}, &portion)) {
+	if (node_field(&m->c, n, "unit", &unit)) {
+		s.kind = MEASURE_AMOUNT;
+		s.value.unit = measure_unit(&m->c, m->region, unit, "UNIT");
+		s.tokens.end = unit.v[0].end;
+	} else if (food.n &&
+		   portion_find(m, (struct span){food.v[0].beg, s.tokens.end}, &portion)) {
 		s.kind = MEASURE_AMOUNT;
 		s.value.unit = portion.unit;
 		s.tokens.end = portion.end;
 	}
 	if (is_counted(m, s.tokens))
 		push(m, &s);
-}
-
-/* The correction of an amount after its food: "60 g of butter, no, 80 g". */
-static void
-note_amend(struct maker *m, const struct node *n)
-{
-	struct field_nodes base, then, amount;
-	struct said first, second;
-
-	if (!node_field(&m->c, n, "base", &base) ||
-	    !node_field(&m->c, base.v, "amount", &amount) ||
-	    !measure_of(&m->c, m->region, amount.v, &first))
-		return;
-	if (node_field(&m->c, n, "then", &then)) {
-		if (!measure_of(&m->c, m->region, then.v, &second))
-			return;
-	} else {
-		struct quantity q;
-
-		if (!node_field(&m->c, n, "thennumber", &then) ||
-		    !value_of_nodes(&m->c, then, &q))
-			return;
-		second = first;
-		second.value.min = q.min;
-		second.value.max = q.max;
-		second.tokens = (struct span){then.v->beg, then.v->end};
-	}
-	const struct node from = node_of(first.tokens), to = node_of(second.tokens);
-	struct span said = script_source(m->s, node_text(&m->c, &from));
-	struct span put = script_source(m->s, node_text(&m->c, &to));
-
-	for (size_t i = 0; i < m->measure.n; i++)
-		if (m->measure.v[i].place.span.beg == said.beg) {
-			struct measure *x = &m->measure.v[i];
-
-			x->first = first.value;
-			x->corrected = true;
-			x->value = second.value;
-			x->text = words_of(m, node_text(&m->c, &to));
-			x->place = place_of_node(m, &to);
-		} else if (m->measure.v[i].place.span.beg == put.beg) {
-			m->measure.v[i].text.n = 0;
-		}
 }
 
 /* By place; a wide measure ("two 400 g tins") before the size inside it. */
@@ -365,6 +326,90 @@ in_order(const void *a, const void *b)
 	if (p.beg != q.beg)
 		return p.beg < q.beg ? -1 : 1;
 	return (p.end < q.end) - (p.end > q.end);
+}
+
+/* ---- corrections after the food ------------------------------------------ */
+
+/* The first measure at or after a source offset; their number without one. */
+static size_t
+measure_from(const struct maker *m, uint32_t beg)
+{
+	size_t lo = 0, hi = m->measure.n;
+
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (m->measure.v[mid].place.span.beg < beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo;
+}
+
+/* The first amount or count that begins in the node's words; NULL without. */
+static struct measure *
+measure_in(struct maker *m, const struct node *n)
+{
+	struct span s = script_source(m->s, node_text(&m->c, n));
+
+	for (size_t i = measure_from(m, s.beg); i < m->measure.n; i++) {
+		struct measure *x = &m->measure.v[i];
+
+		if (x->place.span.beg >= s.end)
+			break;
+		if (x->kind == MEASURE_AMOUNT || x->kind == MEASURE_COUNT)
+			return x;
+	}
+	return NULL;
+}
+
+/* "the juice of two lemons, no, one lemon": the first is taken out. */
+static void
+note_whole(struct maker *m, const struct node *first, const struct node *base)
+{
+	struct measure *wrong = measure_in(m, first), *right = measure_in(m, base);
+
+	if (!wrong || !right || wrong == right)
+		return;
+	right->corrected = true;
+	right->first = wrong->value;
+	wrong->text.n = 0;
+}
+
+/* "60 g of butter, no, 80 g": the second value of the same food. */
+static void
+note_amend(struct maker *m, const struct node *n)
+{
+	struct field_nodes first, base, then;
+	struct measure *x, *y;
+	struct quantity q;
+
+	if (!node_field(&m->c, n, "base", &base))
+		return;
+	if (node_field(&m->c, n, "first", &first)) {
+		note_whole(m, first.v, base.v);
+		return;
+	}
+	x = measure_in(m, base.v);
+	if (!x || x->kind != MEASURE_AMOUNT)
+		return;
+	if (node_field(&m->c, n, "then", &then)) {
+		y = measure_in(m, then.v);
+		if (!y)
+			return;
+		y->corrected = true;
+		y->first = x->value;
+		x->text.n = 0;
+	} else if (node_field(&m->c, n, "thennumber", &then) &&
+		   value_of_nodes(&m->c, then, &q)) {
+		x->corrected = true;
+		x->first = x->value;
+		x->value.min = q.min;
+		x->value.max = q.max;
+		x->text = words_of(m, node_text(&m->c, then.v));
+		x->place = place_of_node(m, then.v);
+	}
 }
 
 static void
@@ -392,9 +437,9 @@ measures_collect(struct maker *m)
 		if (node_is(&m->c, &ing->node.v[i], "ING") ||
 		    node_is(&m->c, &ing->node.v[i], "INGS"))
 			collect_count(m, &ing->node.v[i]);
+	if (m->measure.n)
+		qsort(m->measure.v, m->measure.n, sizeof *m->measure.v, in_order);
 	for (size_t i = 0; amend && i < amend->node.n; i++)
 		note_amend(m, &amend->node.v[i]);
 	drop_empty(m);
-	if (m->measure.n)
-		qsort(m->measure.v, m->measure.n, sizeof *m->measure.v, in_order);
 }

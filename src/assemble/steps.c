@@ -320,7 +320,7 @@ add_foods(
 		if (acts)
 			use_ingredient(k, at);
 		if (acts && at >= 0)
-			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span.beg);
+			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span);
 		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
 		    !is_pending(k, x[i].item) && !x[i].definite) {
 			k->pending[k->pendings++] = x[i].item;
