@@ -82,8 +82,9 @@ $(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a
 
 -include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
 
-$(B)/obj/src/cli/main.o: private CPPFLAGS += -DTAMIS_VERSION='"$(VERSION)"'
-$(B)/obj/src/cli/main.o: Makefile
+versioned := $(B)/obj/src/cli/main.o $(B)/obj/src/write/sarif.o
+$(versioned): private CPPFLAGS += -DTAMIS_VERSION='"$(VERSION)"'
+$(versioned): Makefile
 
 # ---- running ----------------------------------------------------------------
 

@@ -7,6 +7,7 @@
 
 #include "assemble/assemble.h"
 #include "check/check.h"
+#include "check/facts.h"
 #include "grammar/grammar.h"
 #include "read/read.h"
 
@@ -50,6 +51,8 @@ tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str s
 	}
 	d = assemble_draft(a, g, s, o);
 	d->arena = a;
+	d->profile = o->profile;
+	d->profile = facts_profile(d);
 	check_draft(d, g);
 	return d;
 }

@@ -324,6 +324,7 @@ struct finding {
 	struct related *related;
 	size_t relateds;
 	enum status status;
+	struct str answer; /* of one that is not open: the value or the reason */
 	struct place place;
 };
 
@@ -333,6 +334,7 @@ struct draft {
 	const char *language;
 	const char *region; /* "us", "uk", "ca", "au", "in" */
 	bool region_stated;
+	const char *profile; /* of safe temperatures: "us-home", "uk" */
 	struct dish *dish;
 	size_t dishes;
 	struct measure *measure;
@@ -355,7 +357,14 @@ void tamis_grammar_close(struct grammar *g);
 struct tamis_options {
 	const char *region; /* NULL: inferred from the script */
 	size_t max_source;  /* bytes; 0 the default, 16 MiB */
+	/* Whose safe temperatures; NULL: those of the region, "us-home" where it
+	 * publishes none. */
+	const char *profile;
 };
+
+/* The profiles of safe temperatures: "us-home", "us-retail", "uk", "ca", "au";
+ * NULL past the last. */
+const char *tamis_profile(size_t index);
 
 /* Reads, scans, assembles and checks one episode. `source` is copied. name is
  * the file name to print. NULL and *e set when the bytes are over a cap. */
@@ -375,6 +384,30 @@ const struct writer *tamis_writer(size_t index);
 const struct writer *tamis_writer_find(const char *name);
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
+
+/* Which findings somebody wants to see. */
+struct tamis_selection {
+	enum severity lowest;
+	const char *only, *except; /* codes with commas between; NULL: all, none */
+};
+/* Takes all others out of the draft. */
+void tamis_select(struct draft *d, const struct tamis_selection *s);
+
+/* An episode of a report. */
+struct reported {
+	struct str path;           /* as the caller names the file */
+	const struct draft *draft; /* NULL where it could not be read */
+	struct str trouble;        /* why; else empty */
+};
+/* The findings of all episodes in one document, in table order; NULL past the
+ * last. */
+struct report {
+	const char *name; /* "sarif" */
+	const char *help; /* one line */
+	void (*write)(const struct reported *r, size_t n, struct buf *out);
+};
+const struct report *tamis_report(size_t index);
+const struct report *tamis_report_find(const char *name);
 
 /* ---- facts of the tables ------------------------------------------------ */
 

@@ -75,6 +75,34 @@ tamis_finding_kind(size_t index)
 	return index < FINDINGS ? &finding_kinds[index] : NULL;
 }
 
+static bool
+code_in(const char *code, const char *codes)
+{
+	struct str rest = str_of(codes);
+
+	while (rest.p)
+		if (str_is_z(str_trim(str_next(&rest, ',')), code))
+			return true;
+	return false;
+}
+
+void
+tamis_select(struct draft *d, const struct tamis_selection *s)
+{
+	size_t kept = 0;
+
+	for (size_t i = 0; i < d->findings; i++) {
+		const char *code = d->finding[i].kind->code;
+
+		if (d->finding[i].severity < s->lowest ||
+		    (s->only && !code_in(code, s->only)) ||
+		    (s->except && code_in(code, s->except)))
+			continue;
+		d->finding[kept++] = d->finding[i];
+	}
+	d->findings = kept;
+}
+
 void
 check_draft(struct draft *d, const struct grammar *g)
 {

@@ -9,8 +9,8 @@
 
 enum { WIDER_MAX = 4 };
 
-/* A thermometer reads whole degrees Fahrenheit: 71 °C is the published 160 °F. */
-static const struct ratio reading_slack = {3, 5};
+/* Tables of holds go by whole degrees; 54.4 °C is the published 130 °F. */
+static const struct ratio reading_slack = {1, 5};
 
 static bool
 cell_is(const struct table *t, size_t row, const char *column, const char *want)
@@ -65,15 +65,25 @@ facts_range(const struct check *k, struct str appliance, const char *use, struct
 	return false;
 }
 
+static const char *const profiles[] = {"us-home", "us-retail", "uk", "ca", "au"};
+enum { PROFILES = sizeof profiles / sizeof *profiles };
+
+const char *
+tamis_profile(size_t index)
+{
+	return index < PROFILES ? profiles[index] : NULL;
+}
+
+/* A region that has a profile of its own goes by its name. */
 const char *
 facts_profile(const struct draft *d)
 {
-	static const char *const same[] = {"uk", "ca", "au"};
-
-	for (size_t i = 0; i < sizeof same / sizeof *same; i++)
-		if (d->region && strcmp(d->region, same[i]) == 0)
-			return same[i];
-	return "us-home";
+	if (d->profile)
+		return d->profile;
+	for (size_t i = 0; i < PROFILES; i++)
+		if (d->region && strcmp(d->region, profiles[i]) == 0)
+			return profiles[i];
+	return profiles[0];
 }
 
 static bool
@@ -131,13 +141,29 @@ facts_minimum(const struct check *k, struct str food_class, struct minimum *out)
 	return false;
 }
 
+/* The row's temperature in the scale that is lower: 150 °F is printed as 66 °C,
+ * which is more. */
+static bool
+row_celsius(const struct table *t, size_t i, struct ratio *out)
+{
+	struct ratio f;
+
+	if (!table_number(t, i, table_column(t, "temp_c"), out))
+		return false;
+	if (table_number(t, i, table_column(t, "temp_f"), &f)) {
+		f = ratio_mul(ratio_sub(f, ratio_int(32)), ratio_make(5, 9));
+		*out = ratio_order(f, *out) < 0 ? f : *out;
+	}
+	return true;
+}
+
 /* At the reading or below it, and held for as long as the row asks. */
 static bool
 row_holds(const struct table *t, size_t i, struct ratio c, int64_t seconds)
 {
 	struct ratio row_c, hold;
 
-	return table_number(t, i, table_column(t, "temp_c"), &row_c) &&
+	return row_celsius(t, i, &row_c) &&
 	       table_number(t, i, table_column(t, "hold_s"), &hold) &&
 	       ratio_order(row_c, ratio_add(c, reading_slack)) <= 0 &&
 	       ratio_order(hold, ratio_int(seconds)) <= 0;
@@ -164,19 +190,43 @@ held_by_profile(const struct check *k, struct str food_class, struct ratio c,
 	return false;
 }
 
+/* The table has the same for leaner or fatter food, which asks for longer. */
+static bool
+asks_longer(const struct table *t, size_t row, int64_t seconds)
+{
+	static const char *const same[] = {"food_class", "profile", "target", "temp_c"};
+
+	for (size_t i = 0; i < t->rows; i++) {
+		bool other = false;
+
+		for (size_t c = 0; c < sizeof same / sizeof *same; c++) {
+			int column = table_column(t, same[c]);
+
+			other = other || !str_is(table_cell(t, i, column),
+					     table_cell(t, row, column));
+		}
+		if (!other && cell_seconds(t, i, "hold_s") > seconds)
+			return true;
+	}
+	return false;
+}
+
 static bool
 held_by_lethality(const struct check *k, struct str food_class, struct ratio c,
     int64_t seconds, struct str *source)
 {
 	const struct table *t = grammar_table(k->grammar, "lethality");
+	struct str profile = str_of(facts_profile(k->draft));
 	bool roast = word_in(food_class, "pork lamb veal goat bison ham-fresh");
 
 	for (size_t i = 0; t && i < t->rows; i++) {
 		struct str classes = table_cell(t, i, table_column(t, "food_class"));
+		struct str of = table_cell(t, i, table_column(t, "profile"));
 		bool ours =
 		    str_is(classes, food_class) || (roast && str_is_z(classes, "roast"));
 
-		if (ours && row_holds(t, i, c, seconds)) {
+		if (ours && str_starts(profile, of) && row_holds(t, i, c, seconds) &&
+		    !asks_longer(t, i, seconds)) {
 			*source = row_source(t, i);
 			return true;
 		}

@@ -23,7 +23,7 @@ struct minimum {
 	int64_t hold_s, rest_s; /* 0 none */
 	struct str source;      /* its first name */
 };
-/* The profile of doneness.tsv for the draft's region. */
+/* The profile of doneness.tsv that was asked for, else that of the region. */
 const char *facts_profile(const struct draft *d);
 /* The minimum of the class, or of the wider class; false where the profile
  * publishes no figure. */

@@ -122,6 +122,28 @@ rests_after(const struct cursor *c)
 	return false;
 }
 
+/* A minimum of a minute and more; shorter ones are over when a thermometer has
+ * been read. */
+static void
+check_hold(
+    struct check *k, const struct cursor *c, const struct inside *r, const struct judged *j)
+{
+	struct str said, hold, source;
+
+	if (j->least.hold_s < 60 || r->held_s >= j->least.hold_s ||
+	    ratio_order(r->min, ratio_add(j->least.c, at_minimum)) >= 0 ||
+	    facts_held(k, j->class, r->min, r->held_s, &source))
+		return;
+	said = say_degrees(k, &r->said, true);
+	hold = say_time(k, j->least.hold_s * 1000, j->least.hold_s * 1000);
+	finding_raise(k, r->place, c->at,
+	    "%.*s is the published minimum for %.*s only where it is held for %.*s "
+	    "(%.*s), and that is not said. Add the time; local food codes and qualified "
+	    "advice come first",
+	    SAY(said), SAY(j->item), SAY(hold), SAY(j->least.source))
+	    ->severity = SEVERITY_WARNING;
+}
+
 static void
 check_rest(
     struct check *k, const struct cursor *c, const struct inside *r, const struct judged *j)
@@ -151,6 +173,7 @@ check_reading(struct check *k, const struct cursor *c, const struct inside *r)
 	if (!j.class.n || ratio_order(r->min, no_cooking) < 0)
 		return;
 	if (ratio_order(ratio_add(r->min, reading_slack), j.least.c) >= 0) {
+		check_hold(k, c, r, &j);
 		check_rest(k, c, r, &j);
 		return;
 	}

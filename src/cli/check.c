@@ -6,6 +6,9 @@
 #include "base/print.h"
 #include "cli/episodes.h"
 #include "cli/excerpt.h"
+#include "cli/nearest.h"
+
+#include <stdio.h>
 
 static void
 put_position(struct buf *b, const struct episode *e, const struct script *s, uint32_t at)
@@ -15,14 +18,15 @@ put_position(struct buf *b, const struct episode *e, const struct script *s, uin
 	buf_fmt(b, "%s:%u:%u: ", e->path, p.line, p.column);
 }
 
+static const char *const severity_name[] = {"note", "warning", "error"};
+
 static void
 put_severity(struct buf *b, enum severity severity, const struct look *look)
 {
-	static const char *const name[] = {"note", "warning", "error"};
 	static const enum paint paint[] = {PAINT_NOTE, PAINT_WARNING, PAINT_ERROR};
 
 	look_paint(b, look, paint[severity]);
-	buf_put_z(b, name[severity]);
+	buf_put_z(b, severity_name[severity]);
 	buf_put_char(b, ':');
 	look_paint(b, look, PAINT_NONE);
 	buf_put_char(b, ' ');
@@ -84,27 +88,172 @@ put_finding(struct episode *e, const struct draft *d, const struct finding *f,
 		put_related(e, d, &f->related[i]);
 }
 
+/* The code of what is odd in the file itself; no check raises it. */
+#define SCRIPT "script"
+
+/* ---- what is wanted ------------------------------------------------------ */
+
+static bool
+is_code(struct str code)
+{
+	if (str_is_z(code, SCRIPT))
+		return true;
+	for (size_t i = 0; tamis_finding_kind(i); i++)
+		if (str_is_z(code, tamis_finding_kind(i)->code))
+			return true;
+	return false;
+}
+
+static bool
+complain_of_code(struct str code)
+{
+	char typed[64];
+	struct nearest near;
+
+	snprintf(typed, sizeof typed, "%.*s", (int)code.n, code.p);
+	near = nearest_to(typed);
+	for (size_t i = 0; tamis_finding_kind(i); i++)
+		nearest_offer(&near, tamis_finding_kind(i)->code);
+	if (near.best)
+		complain("no code %s; did you mean %s?", typed, near.best);
+	else
+		complain("no code %s; tamis explain lists them", typed);
+	return false;
+}
+
+static bool
+are_codes(const char *codes)
+{
+	struct str rest = str_of(codes);
+
+	while (rest.p) {
+		struct str code = str_trim(str_next(&rest, ','));
+
+		if (!is_code(code))
+			return complain_of_code(code);
+	}
+	return true;
+}
+
+static bool
+has_code(const char *codes, const char *code)
+{
+	struct str rest = str_of(codes);
+
+	while (rest.p)
+		if (str_is_z(str_trim(str_next(&rest, ',')), code))
+			return true;
+	return false;
+}
+
+static bool
+wants_diagnostics(const struct request *r, const struct tamis_selection *s)
+{
+	return s->lowest == SEVERITY_NOTE && (!r->only || has_code(r->only, SCRIPT)) &&
+	       !(r->except && has_code(r->except, SCRIPT));
+}
+
+static bool
+read_severity(const char *name, enum severity *out)
+{
+	for (enum severity s = SEVERITY_NOTE; s <= SEVERITY_ERROR; s++)
+		if (strcmp(severity_name[s], name) == 0) {
+			*out = s;
+			return true;
+		}
+	complain("no severity %s; there are note, warning and error", name);
+	return false;
+}
+
+/* ---- the run ------------------------------------------------------------- */
+
+/* The status is 1 for what is still open and this grave. */
+static enum severity
+gravest_let_pass(const struct run *run)
+{
+	return run->request->severity ? run->selection->lowest : SEVERITY_WARNING;
+}
+
 static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
 	enum outcome outcome = OUTCOME_CLEAN;
 
-	for (size_t i = 0; i < d->script->diagnostics; i++)
-		put_diagnostic(e, d, &d->script->diagnostic[i], &run->look);
+	if (!run->report && wants_diagnostics(run->request, run->selection))
+		for (size_t i = 0; i < d->script->diagnostics; i++)
+			put_diagnostic(e, d, &d->script->diagnostic[i], &run->look);
 	for (size_t i = 0; i < d->findings; i++) {
-		put_finding(e, d, &d->finding[i], &run->look);
-		if (d->finding[i].severity >= SEVERITY_WARNING)
+		if (d->finding[i].status != STATUS_OPEN)
+			continue;
+		if (!run->report)
+			put_finding(e, d, &d->finding[i], &run->look);
+		if (d->finding[i].severity >= gravest_let_pass(run))
 			outcome = OUTCOME_FINDINGS;
 	}
 	return outcome;
 }
 
+static void
+finish(const struct episode *e, size_t episodes, const struct run *run)
+{
+	struct arena a;
+	struct reported *r;
+	struct buf out;
+
+	arena_init(&a);
+	out = buf_in(&a);
+	r = arena_array(&a, episodes, struct reported);
+	for (size_t i = 0; i < episodes; i++)
+		r[i] = (struct reported){str_of(e[i].path), e[i].draft,
+		    e[i].err.set ? str_of(e[i].err.text) : STR("")};
+	run->report->write(r, episodes, &out);
+	fwrite(out.v, 1, out.n, stdout);
+	arena_release(&a);
+}
+
+static const struct report *
+report_asked(const char *name)
+{
+	const struct report *report = tamis_report_find(name);
+	struct nearest near = nearest_to(name);
+
+	if (report)
+		return report;
+	nearest_offer(&near, "text");
+	for (size_t i = 0; tamis_report(i); i++)
+		nearest_offer(&near, tamis_report(i)->name);
+	if (near.best)
+		complain("no format %s; did you mean %s?", name, near.best);
+	else
+		complain("no format %s; tamis check --help lists them", name);
+	return NULL;
+}
+
 static enum outcome
 run_check(const struct request *r)
 {
-	struct run run = {.look = look_stdout(), .render = render, .request = r};
+	struct tamis_selection selection = {SEVERITY_NOTE, r->only, r->except};
+	struct run run = {
+	    .look = look_stdout(), .render = render, .request = r, .selection = &selection};
 
+	if (r->format && strcmp(r->format, "text") != 0) {
+		run.report = report_asked(r->format);
+		run.finish = finish;
+		if (!run.report)
+			return OUTCOME_UNUSABLE;
+	}
+	if ((r->severity && !read_severity(r->severity, &selection.lowest)) ||
+	    (r->only && !are_codes(r->only)) || (r->except && !are_codes(r->except)))
+		return OUTCOME_UNUSABLE;
 	return episodes_run(&run);
+}
+
+static void
+print_formats(void)
+{
+	printf("  %-10s %s\n", "text", "a line and an excerpt for each, for people");
+	for (size_t i = 0; tamis_report(i); i++)
+		printf("  %-10s %s\n", tamis_report(i)->name, tamis_report(i)->help);
 }
 
 const struct command command_check = {
@@ -114,6 +263,7 @@ const struct command command_check = {
 	     "Prints what a recipe editor would ask about each script: the place, how\n"
 	     "grave it is, the question, its code (see tamis explain), the words and\n"
 	     "their time. - reads standard input.\n",
-    .options = "region grammar",
+    .options = "format severity only except region profile grammar",
     .run = run_check,
+    .print_formats = print_formats,
 };

@@ -19,7 +19,8 @@ enum outcome {
 
 /* The command line behind the subcommand's name; NULL where not given. */
 struct request {
-	const char *format, *output, *region, *grammar;
+	const char *format, *output, *region, *profile, *grammar;
+	const char *severity, *only, *except;
 	char *const *operand;
 	size_t operands;
 };
@@ -30,6 +31,7 @@ struct command {
 	const char *usage;   /* its operands and what it does, for its --help */
 	const char *options; /* the names it takes: "format output" */
 	enum outcome (*run)(const struct request *r);
+	void (*print_formats)(void); /* a line each; NULL without --format */
 };
 
 /* In table order; NULL past the last. */

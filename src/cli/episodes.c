@@ -43,7 +43,7 @@ read_episode(const char *path, struct buf *b, struct err *e)
 static void
 draft_episode(struct episode *e, const struct run *run)
 {
-	struct tamis_options o = {run->request->region, MAX_SOURCE};
+	struct tamis_options o = {run->request->region, MAX_SOURCE, run->request->profile};
 	struct buf source = buf_in(&e->arena);
 	struct draft *d;
 
@@ -54,8 +54,13 @@ draft_episode(struct episode *e, const struct run *run)
 	d = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
 	if (!d)
 		return;
+	if (run->selection)
+		tamis_select(d, run->selection);
 	e->outcome = run->render(e, d, run);
-	tamis_draft_free(d);
+	if (run->finish)
+		e->draft = d;
+	else
+		tamis_draft_free(d);
 }
 
 struct pool {
@@ -155,9 +160,24 @@ run_all(struct run *run, struct arena *a)
 	for (size_t i = 0; i < pool.episodes; i++) {
 		one = hand_on(&pool.episode[i], run, &taken);
 		worst = one > worst ? one : worst;
+	}
+	if (run->finish)
+		run->finish(pool.episode, pool.episodes, run);
+	for (size_t i = 0; i < pool.episodes; i++) {
+		tamis_draft_free(pool.episode[i].draft);
 		arena_release(&pool.episode[i].arena);
 	}
 	return worst;
+}
+
+static bool
+is_profile(const char *name)
+{
+	for (size_t i = 0; tamis_profile(i); i++)
+		if (strcmp(tamis_profile(i), name) == 0)
+			return true;
+	complain("no profile %s; there are us-home, us-retail, uk, ca and au", name);
+	return false;
 }
 
 static bool
@@ -185,6 +205,8 @@ episodes_run(struct run *run)
 		return OUTCOME_UNUSABLE;
 	}
 	if (run->request->region && !is_region(run->request->region))
+		return OUTCOME_UNUSABLE;
+	if (run->request->profile && !is_profile(run->request->profile))
 		return OUTCOME_UNUSABLE;
 	g = tamis_grammar_open(run->request->grammar, "en", &e);
 	if (!g) {

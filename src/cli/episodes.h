@@ -14,7 +14,8 @@ struct episode {
 	const char *path; /* as given; "-" is standard input */
 	struct str name;  /* without folders */
 	struct arena arena;
-	struct buf out; /* what render() made of it */
+	struct buf out;      /* what render() made of it */
+	struct draft *draft; /* kept for run.finish; else NULL */
 	enum outcome outcome;
 	struct err err;
 };
@@ -28,6 +29,10 @@ struct run {
 	/* Takes e->out away, in order, after `before` others; NULL: to standard
 	 * output. Not called for what can't be read. */
 	enum outcome (*take)(const struct episode *e, const struct run *run, size_t before);
+	/* Prints one document for all episodes, after the last; else NULL. */
+	void (*finish)(const struct episode *e, size_t episodes, const struct run *run);
+	const struct tamis_selection *selection; /* of findings; NULL: all */
+	const struct report *report;             /* what finish() prints */
 	const struct request *request;
 	const struct grammar *grammar; /* set by episodes_run() */
 };

@@ -24,6 +24,7 @@ print_catalogue(void)
 static void
 print_kind(const struct finding_kind *k)
 {
+	struct str rest = str_of(k->explain);
 	struct arena a;
 	struct buf b;
 
@@ -32,7 +33,8 @@ print_kind(const struct finding_kind *k)
 	buf_fmt(&b, "%s (%s)\n", k->code, severity_name[k->severity]);
 	look_put_wrapped(&b, str_of(k->summary), 2, TEXT_WIDTH);
 	buf_put_char(&b, '\n');
-	look_put_wrapped(&b, str_of(k->explain), 2, TEXT_WIDTH);
+	while (rest.p)
+		look_put_wrapped(&b, str_next(&rest, '\n'), 2, TEXT_WIDTH);
 	fwrite(b.v, 1, b.n, stdout);
 	arena_release(&a);
 }

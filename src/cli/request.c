@@ -8,12 +8,16 @@
 #include "cli/nearest.h"
 
 #include <getopt.h>
+#include <limits.h>
 #include <stddef.h>
 #include <stdio.h>
 
+/* What getopt_long returns for options that have no letter. */
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT };
+
 struct choice {
 	const char *name, *value;
-	char letter;
+	int letter;
 	size_t field; /* of struct request */
 	const char *help;
 };
@@ -21,12 +25,21 @@ struct choice {
 /* clang-format off */
 static const struct choice choices[] = {
 	{"format", "FORMAT", 'f', offsetof(struct request, format),
-	    "what to write; markdown unless said"},
+	    "one of the formats below; the first unless said"},
 	{"output", "FILE", 'o', offsetof(struct request, output),
 	    "a file, or a folder that gets one file per episode; - is\n"
-	    "                         standard output, and the default"},
+	    "                          standard output, and the default"},
 	{"region", "REGION", 'r', offsetof(struct request, region),
 	    "whose cups and pints: us, uk, ca, au, in; else told from the script"},
+	{"profile", "PROFILE", PROFILE, offsetof(struct request, profile),
+	    "whose safe temperatures: us-home, us-retail, uk, ca, au; else the region's"},
+	{"severity", "LEVEL", SEVERITY, offsetof(struct request, severity),
+	    "the lowest to print, and to end with status 1 for: note, warning, error;\n"
+	    "                          else all are printed, and warnings end with status 1"},
+	{"only", "CODES", ONLY, offsetof(struct request, only),
+	    "just these codes, with commas between them"},
+	{"except", "CODES", EXCEPT, offsetof(struct request, except),
+	    "all but these"},
 	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
 	    "a grammar in place of the one built in"},
 };
@@ -62,7 +75,9 @@ table_fill(struct table *t, const struct command *c)
 			continue;
 		t->option[n++] = (struct option){
 		    choices[i].name, required_argument, NULL, choices[i].letter};
-		t->letters[l++] = choices[i].letter;
+		if (choices[i].letter > CHAR_MAX)
+			continue;
+		t->letters[l++] = (char)choices[i].letter;
 		t->letters[l++] = ':';
 	}
 	t->option[n] = (struct option){"help", no_argument, NULL, 'h'};
@@ -123,18 +138,26 @@ request_read(struct request *r, const struct command *c, int argc, char **argv)
 	return ASKED_RUN;
 }
 
+static void
+print_choice(const struct choice *c)
+{
+	if (c->letter > CHAR_MAX)
+		printf("      ");
+	else
+		printf("  -%c, ", c->letter);
+	printf("--%-8s %-8s %s\n", c->name, c->value, c->help);
+}
+
 void
 request_help(const struct command *c)
 {
 	printf("%s\n", c->usage);
 	for (size_t i = 0; i < CHOICES; i++)
 		if (takes(c, choices[i].name))
-			printf("  -%c, --%-7s %-8s %s\n", choices[i].letter,
-			    choices[i].name, choices[i].value, choices[i].help);
-	printf("  -h, --help             this text\n");
-	if (!takes(c, "format"))
-		return;
-	printf("\nFormats:\n");
-	for (size_t i = 0; tamis_writer(i); i++)
-		printf("  %-10s %s\n", tamis_writer(i)->name, tamis_writer(i)->help);
+			print_choice(&choices[i]);
+	printf("  -h, --help              this text\n");
+	if (c->print_formats) {
+		printf("\nFormats:\n");
+		c->print_formats();
+	}
 }

@@ -93,6 +93,13 @@ run_write(const struct request *r)
 	return episodes_run(&run);
 }
 
+static void
+print_formats(void)
+{
+	for (size_t i = 0; tamis_writer(i); i++)
+		printf("  %-10s %s\n", tamis_writer(i)->name, tamis_writer(i)->help);
+}
+
 const struct command command_write = {
     .name = "write",
     .help = "write the recipes of a script",
@@ -100,6 +107,7 @@ const struct command command_write = {
 	"tamis write [OPTION...] EPISODE...\n\n"
 	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
 	"per dish. The kind of script is told by its content. - reads standard input.\n",
-    .options = "format output region grammar",
+    .options = "format output region profile grammar",
     .run = run_write,
+    .print_formats = print_formats,
 };

@@ -89,3 +89,18 @@ escape_markdown(struct buf *b, struct str s)
 		buf_put_char(b, line.p[i]);
 	}
 }
+
+void
+escape_uri_path(struct buf *b, struct str s)
+{
+	if (str_starts(s, STR("/")))
+		buf_put_z(b, "file://");
+	for (size_t i = 0; i < s.n; i++) {
+		char c = s.p[i];
+
+		if (is_alpha(c) || is_digit(c) || (c && strchr("/-._~", c)))
+			buf_put_char(b, c);
+		else
+			buf_fmt(b, "%%%02X", (unsigned char)c);
+	}
+}

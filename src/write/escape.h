@@ -14,5 +14,8 @@ void escape_utf8(struct buf *b, struct str s);
 /* One line of Markdown that reads as s: blanks and control characters become
  * single spaces, characters that mark something up get a backslash. */
 void escape_markdown(struct buf *b, struct str s);
+/* A path as a URI reference (RFC 3986): relative ones stay relative, absolute
+ * ones begin with file://. */
+void escape_uri_path(struct buf *b, struct str path);
 
 #endif

@@ -6,7 +6,7 @@
 #include "write/writers.h"
 
 #include "grammar/units.h"
-#include "write/node.h"
+#include "write/object.h"
 #include "write/text.h"
 
 /* min and max; null where they are not known. */
@@ -20,23 +20,6 @@ put_bounds(struct node o, bool known, struct ratio min, struct ratio max)
 		node_null(o, "min");
 		node_null(o, "max");
 	}
-}
-
-static void
-put_span(struct node o, struct span s)
-{
-	struct node span = node_array(o, "span");
-
-	node_int(span, NULL, s.beg);
-	node_int(span, NULL, s.end);
-}
-
-static void
-put_place(struct node o, const struct place *p)
-{
-	node_seconds(o, "at_s", p->at_ms);
-	node_seconds(o, "cue_s", p->cue_ms);
-	put_span(o, p->span);
 }
 
 static void
@@ -115,9 +98,9 @@ put_ingredient(struct node ingredients, const struct ingredient *in)
 		struct node use = node_object(uses, NULL);
 
 		node_seconds(use, "at_s", in->use[i].at_ms);
-		put_span(use, in->use[i].span);
+		object_span(use, in->use[i].span);
 	}
-	put_place(o, &in->place);
+	object_place(o, &in->place);
 }
 
 static void
@@ -181,7 +164,7 @@ put_step(struct node steps, const struct step *s)
 	for (size_t i = 0; i < s->uses; i++)
 		node_int(uses, NULL, s->use[i]);
 	node_bool(o, "passive", s->passive);
-	put_place(o, &s->place);
+	object_place(o, &s->place);
 }
 
 static void
@@ -207,7 +190,7 @@ put_equipment(struct node equipment, const struct equipment *e)
 	node_str(o, "item", e->item);
 	put_amount(o, "size", &e->size);
 	node_seconds(o, "at_s", e->place.at_ms);
-	put_span(o, e->place.span);
+	object_span(o, e->place.span);
 }
 
 static void
@@ -308,63 +291,10 @@ put_measure(struct node measures, const struct measure *m)
 	node_bool(o, "approximate", m->approximate);
 	node_str_or_null(o, "bound", str_of(bound_names[m->bound]));
 	node_str(o, "text", m->text);
-	put_place(o, &m->place);
-}
-
-/* ---- findings ----------------------------------------------------------- */
-
-static const char *const severity_names[] = {
-    [SEVERITY_NOTE] = "note",
-    [SEVERITY_WARNING] = "warning",
-    [SEVERITY_ERROR] = "error",
-};
-
-static const char *const status_names[] = {
-    [STATUS_OPEN] = "open",
-    [STATUS_ANSWERED] = "answered",
-    [STATUS_STET] = "stet",
-};
-
-static void
-put_finding(struct node findings, const struct finding *f)
-{
-	struct node o = node_object(findings, NULL);
-	struct node related;
-
-	node_str(o, "code", str_of(f->kind->code));
-	node_str(o, "severity", str_of(severity_names[f->severity]));
-	node_str(o, "message", f->message);
-	node_str_or_null(o, "suggestion", f->suggestion);
-	node_index(o, "dish", f->dish);
-	node_index(o, "part", f->part);
-	node_index(o, "step", f->step);
-	related = node_array(o, "related");
-	for (size_t i = 0; i < f->relateds; i++) {
-		struct node one = node_object(related, NULL);
-
-		node_seconds(one, "at_s", f->related[i].place.at_ms);
-		put_span(one, f->related[i].place.span);
-		node_str(one, "message", f->related[i].message);
-	}
-	node_str(o, "status", str_of(status_names[f->status]));
-	put_place(o, &f->place);
+	object_place(o, &m->place);
 }
 
 /* ---- the object --------------------------------------------------------- */
-
-static void
-put_episode(struct node root, const struct draft *d)
-{
-	struct node o = node_object(root, "episode");
-
-	node_str_or_null(o, "title", d->script->title);
-	node_str(o, "source", d->script->name);
-	node_str(o, "format", str_of(d->script->format));
-	node_str(o, "language", str_of(d->language));
-	node_str_or_null(o, "region", str_of(d->region));
-	node_bool(o, "region_stated", d->region_stated);
-	node_seconds(o, "length_s", d->script->length_ms);
-}
 
 static void
 write_json(const struct draft *d, const struct grammar *g, struct buf *out)
@@ -374,16 +304,14 @@ write_json(const struct draft *d, const struct grammar *g, struct buf *out)
 
 	(void)g;
 	node_int(root, "tamis", 1);
-	put_episode(root, d);
+	object_episode(root, d);
 	list = node_array(root, "dishes");
 	for (size_t i = 0; i < d->dishes; i++)
 		put_dish(list, &d->dish[i]);
 	list = node_array(root, "measures");
 	for (size_t i = 0; i < d->measures; i++)
 		put_measure(list, &d->measure[i]);
-	list = node_array(root, "findings");
-	for (size_t i = 0; i < d->findings; i++)
-		put_finding(list, &d->finding[i]);
+	object_findings(root, d);
 	node_print(root, out);
 }
 

@@ -46,7 +46,7 @@ read_work(struct arena *a, struct work *w, const char *folder, struct err *e)
 static bool
 draft_round(const struct grammar *g, const struct work *w, struct err *e)
 {
-	struct tamis_options o = {NULL, 0};
+	struct tamis_options o = {0};
 
 	for (size_t i = 0; i < w->sources; i++) {
 		struct draft *d = tamis_draft(g, &o, w->source[i], "bench", e);

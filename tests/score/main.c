@@ -15,7 +15,7 @@ static bool
 score_script(struct arena *a, struct tally *t, const struct grammar *grammar,
     struct str gold_path, struct err *e)
 {
-	struct tamis_options o = {NULL, 0};
+	struct tamis_options o = {0};
 	struct gold gold = {0};
 	struct match m = {a, &gold, NULL, t, NULL};
 	struct draft *draft;

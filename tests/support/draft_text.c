@@ -299,6 +299,8 @@ make_thing(struct maker *m, struct str line)
 		}
 	if (str_is_z(what, "region"))
 		m->d->region = arena_str(m->d->arena, str_next(&line, ' ')).p;
+	else if (str_is_z(what, "profile"))
+		m->d->profile = arena_str(m->d->arena, str_next(&line, ' ')).p;
 	else if (str_is_z(what, "stated"))
 		m->d->region_stated = true;
 	else

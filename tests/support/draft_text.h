@@ -5,6 +5,7 @@
  * a word. Every thing stands 200 bytes behind the one before it.
  *
  *   region uk
+ *   profile us-retail
  *   dish roast_chicken serves=4 total=90m claim=60m
  *   part gravy
  *   food chicken-thigh poultry 3 pound said=3:pound,2:pound listed note=to_taste

@@ -2,7 +2,8 @@
 /*
  * The golden cases and what holds over every script there is. A case is a
  * folder tests/cases/NAME with an input.* and golden files that decide what
- * runs: `findings` is what `tamis check` prints; NAME.EXT is what the writer
+ * runs: `findings` is what `tamis check` prints, findings.NAME what it prints
+ * with that format; NAME.EXT is what the writer
  * of that name, or else the first of that extension, writes; `show` is what
  * `tamis show` prints. `options` may hold options for all of them. In a
  * folder that ends in .bug each must still fail, until somebody mends it.
@@ -67,6 +68,8 @@ command_of(struct arena *a, struct str file)
 
 	if (str_is_z(file, "findings"))
 		return "check";
+	if (str_starts(file, STR("findings.")))
+		return arena_fmt(a, "check --format %s", file.p + strlen("findings.")).p;
 	if (str_is_z(file, "show"))
 		return "show";
 	w = writer_of(file);
@@ -178,7 +181,7 @@ every_code_has_a_case(void **state)
 static struct draft *
 draft_or_fail(const struct golden *g)
 {
-	struct tamis_options o = {NULL, 0};
+	struct tamis_options o = {0};
 	struct err e = {0};
 	struct str source = read_or_fail(g->arena, g->path.p);
 	struct draft *d = tamis_draft(g->grammar, &o, source, file_name(g->path), &e);

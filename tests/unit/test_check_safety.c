@@ -31,6 +31,9 @@ test_below_safe_temperature(void **state)
 		"step roast heat in=oven heats use=0 inside=165F"},
 	    {1, "region uk;" HEN "step roast heat in=oven heats use=0 inside=65C"},
 	    {1, "region au;" HEN "step roast heat in=oven heats use=0 inside=72C"},
+	    {1, "region uk;" HEN "step roast heat in=oven heats use=0 inside=70C"},
+	    {1, "region uk;" HEN "step cook heat in=water-bath heats t=62C d=30m use=0"},
+	    {1, "profile us-retail;" LOAF "step bake heat in=oven heats d=55m inside=67C"},
 	    {1, HEN "step cook heat in=water-bath heats t=140F d=20m use=0"},
 	    {1, BEEF "step cook heat in=water-bath heats t=128F d=6h use=0"},
 	    {1, HEN "step grill heat in=grill heats use=0 inside=160-170F"},
@@ -42,11 +45,16 @@ test_below_safe_temperature(void **state)
 	    {0, LOAF "step bake heat in=oven heats d=55m inside=71C"},
 	    {0, CHOP "step fry heat in=stove heats use=0 inside=145F;step rest rest d=5m"},
 	    {0, CHOP "step fry heat in=stove heats use=0 inside=150F"},
-	    {0, HEN "step grill heat in=grill heats use=0 inside=150F hold=3m"},
+	    {0, HEN "step grill heat in=grill heats use=0 inside=150F hold=4m"},
 	    {0, HEN "step cook heat in=water-bath heats t=140F d=90m use=0"},
 	    {0, BEEF "step cook heat in=water-bath heats t=130F d=2h use=0;step rest rest"},
 	    {0, "region uk;" HEN "step roast heat in=oven heats use=0 inside=75C"},
 	    {0, "region uk;" HEN "step roast heat in=oven heats use=0 inside=65C hold=10m"},
+	    {0, "region uk;" HEN "step roast heat in=oven heats use=0 inside=70C hold=2m"},
+	    {0, "region uk;profile us-home;" CHOP
+		"step fry heat in=stove heats use=0 inside=63C;step rest rest d=5m"},
+	    {0, "profile us-retail;" LOAF
+		"step bake heat in=oven heats d=55m inside=68C hold=17s"},
 	    {0, "region uk;dish cod;food cod fish 4 -;"
 		"step bake heat in=oven heats use=0 inside=55C"},
 	    {0, "dish bread;food flour flour 2 cup;step bake heat in=oven heats "

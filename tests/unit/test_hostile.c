@@ -69,7 +69,7 @@ static void
 draft_and_write(
     struct arena *a, const struct grammar *g, const char *name, struct str source)
 {
-	struct tamis_options o = {NULL, 0};
+	struct tamis_options o = {0};
 	struct err e = {0};
 	struct draft *d;
 	const struct writer *w;
@@ -165,7 +165,7 @@ word_salad_comes_through(void **state)
 static void
 cap_is_an_error_that_names_it(void **state)
 {
-	struct tamis_options o = {NULL, 100};
+	struct tamis_options o = {.max_source = 100};
 	struct err e = {0};
 	struct arena a;
 	struct buf b;
