@@ -126,11 +126,9 @@ bag : unit=bag ambiguous loose vesselish
 box : unit=box ambiguous loose vesselish
 carton : unit=carton
 tub : unit=tub ambiguous loose vesselish
-pot : unit=tub ambiguous loose vesselish
 tube : unit=tube ambiguous loose vesselish
 punnet : unit=punnet
 clamshell : unit=punnet
-container : unit=tub ambiguous loose vesselish
 
 # ---- amounts without a size ----------------------------------------------
 # They measure nothing: an ingredient said with one has no amount.

@@ -1108,7 +1108,6 @@ last week
 last time
 last year
 last month
-last night
 last sunday
 last thanksgiving
 yesterday

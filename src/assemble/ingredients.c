@@ -142,14 +142,14 @@ merge(struct maker *m, struct ingredient *g, const struct mention *x)
 {
 	note_use(m, g, x);
 	take_words(m, g, x);
-	if (!x->amount.present || x->share || x->aside)
+	if (!x->amount.present || x->share)
 		return;
 	if (!g->amount.known) {
 		if (x->amount.known || !g->amount.present)
 			g->amount = x->amount;
 		return;
 	}
-	if (!x->amount.known || g->listed || x->definite ||
+	if (!x->amount.known || g->listed || x->definite || x->aside ||
 	    (same_amount(&g->amount, &x->amount) && !x->more))
 		return;
 	if (sum(&g->amount, &x->amount))

@@ -149,11 +149,34 @@ read_food(const struct maker *m, const struct node *food, struct mention *x)
 	x->preparation = without_and(buf_str(&prep));
 }
 
+/* "two cups of flower": the food that was probably said. */
+static bool
+read_misheard(const struct maker *m, const struct node *n, struct mention *x)
+{
+	const struct reading *r = node_reading(&m->c, n, "MISHEARD");
+	struct str means = r ? lexeme_get(r->lexeme, "means") : STR("");
+	const struct entry *e =
+	    means.n ? lexicon_find(&m->g->lexicon, lexicon_key(m->a, means)) : NULL;
+	const struct reading *food = entry_reading(e, grammar_class(m->g, "FOOD"));
+	struct str key;
+
+	if (!food)
+		return false;
+	key = lexeme_get(food->lexeme, "key");
+	x->lexeme = food->lexeme;
+	x->item = x->head = food->lexeme->lemma;
+	x->key = key.n ? key : x->item;
+	x->group = lexeme_get(food->lexeme, "group");
+	return true;
+}
+
 static void
 read_unlisted(const struct maker *m, struct field_nodes f, struct mention *x)
 {
 	struct buf item = buf_in(m->a);
 
+	if (f.n == 1 && read_misheard(m, f.v, x))
+		return;
 	for (uint32_t i = f.v[0].beg; i < f.v[f.n - 1].end; i++)
 		put_word(&item, said_words(m, &m->c.tokens.token.v[i]));
 	x->item = x->key = x->head = buf_str(&item);
@@ -283,6 +306,19 @@ read_portion(const struct maker *m, const struct node *n, struct mention *x)
 	}
 }
 
+/* "your celery seed": the reader's own, perhaps not named before. */
+static bool
+names_owner(const struct maker *m, const struct node *n)
+{
+	static const char *const words[] = {"your", "my", "our", "some"};
+
+	for (uint32_t i = n->beg ? n->beg - 1 : 0; i <= n->beg; i++)
+		for (size_t k = 0; k < sizeof words / sizeof *words; k++)
+			if (token_at_is(m, i, words[k]))
+				return true;
+	return false;
+}
+
 static void
 read_plain(const struct maker *m, const struct node *n, struct mention *x)
 {
@@ -306,6 +342,8 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	read_tail(m, n, x);
 	x->definite = node_field(&m->c, n, "definite", &f) ||
 		      (n->beg > 0 && token_is(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
+	if (x->definite && names_owner(m, n))
+		x->definite = false;
 	x->share = node_attribute(&m->c, n, "share").n > 0;
 	x->more = says_more(m, n);
 }

@@ -32,6 +32,7 @@ struct stepper {
 	const char *hot;     /* the appliance that the dish was last in or on */
 	bool loose;          /* the script has next to no punctuation */
 	uint32_t cue;        /* of the last sentence */
+	bool past;           /* a story of what happened once goes on */
 	struct mention last; /* a food just said without an amount */
 };
 
@@ -218,6 +219,18 @@ is_generic(const struct maker *m, const struct mention *x)
 	       (e && entry_reading(e, grammar_class(m->g, "GENERICFOOD")));
 }
 
+/* Seldom measured, so that a bare mention brings it in. */
+static bool
+is_seasoning(const struct mention *x)
+{
+	static const char *const groups[] = {"salt", "pepper", "herb"};
+
+	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
+		if (str_is_z(x->group, groups[i]))
+			return true;
+	return false;
+}
+
 /* Is the node part of a dish's name, said where the cook turns to it? */
 static bool
 is_in_name(const struct maker *m, const struct node *n)
@@ -274,7 +287,7 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 {
 	bool measured = x->amount.known || x->size.known;
 
-	if (q->kind == CLAUSE_NOT || q->other ||
+	if (q->kind == CLAUSE_NOT || q->other || k->past ||
 	    tells_past(k->m, chart_top(&k->m->c)->node.v[q->beg].beg, x->node->beg))
 		return false;
 	if (q->kind == CLAUSE_CHAT)
@@ -285,7 +298,19 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		return false;
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
 		return takes_food(d);
-	return d->listing && !x->definite;
+	return !x->definite && (d->listing || is_seasoning(x));
+}
+
+/* "that's four cups of milk", "there's four cups in it": tells, adds nothing. */
+static bool
+states_again(const struct maker *m, const struct clause *q)
+{
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return q->kind == CLAUSE_BE ||
+	       (q->kind == CLAUSE_HAVE && verb &&
+		   str_is_z(m->c.made.v[verb->made].rule->name, "have.there"));
 }
 
 static bool
@@ -312,8 +337,7 @@ add_foods(
 	if (!acts && q->other)
 		return;
 	for (size_t i = 0; i < count; i++) {
-		if (!acts)
-			x[i].aside = true;
+		x[i].aside = !acts || (!x[i].more && states_again(k->m, q));
 		int at = ingredient_add(
 		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
 
@@ -382,18 +406,21 @@ static void
 add_things(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	const struct level *top = chart_top(&k->m->c);
+	bool seen_food = false;
 
 	for (uint32_t i = q->beg; i < q->end; i++) {
 		const struct node *n = &top->node.v[i];
 		struct field_nodes f;
 
-		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS"))
+		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS")) {
 			add_foods(k, q, d, n);
+			seen_food = true;
+		}
 		if (node_field(&k->m->c, n, "thing", &f) ||
 		    node_field(&k->m->c, n, "object", &f))
 			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
 				add_foods(k, q, d, f.v);
-		if (d->foods == 0 && node_is(&k->m->c, n, "AMT"))
+		if (!seen_food && node_is(&k->m->c, n, "AMT"))
 			add_amount_alone(k, q, n);
 		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
 		    node_is(&k->m->c, n, "EQ"))
@@ -591,10 +618,27 @@ attach_reading(struct stepper *k, const struct deed *d)
 		    (int)reading_words(k, d).n, reading_words(k, d).p);
 }
 
+/* A story goes on to the end of its sentence, or to "so", "okay", "today". */
+static void
+follow_story(struct stepper *k, const struct clause *q)
+{
+	const struct level *top = chart_top(&k->m->c);
+	const struct node *first = &top->node.v[q->beg];
+	uint32_t end = top->node.v[q->end - 1].end;
+
+	if (q->sentence || node_has(&k->m->c, first, "BOUNDARY"))
+		k->past = false;
+	for (uint32_t i = first->beg; i < end; i++)
+		if (str_is_z(k->m->c.tokens.token.v[i].norm, "today"))
+			k->past = false;
+}
+
 static void
 take_clause(struct stepper *k, const struct clause *q)
 {
 	struct deed d;
+
+	follow_story(k, q);
 
 	deed_read(k->m, q, &d);
 	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
@@ -607,7 +651,7 @@ take_clause(struct stepper *k, const struct clause *q)
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
-		if (is_worth_writing(&d) && !d.keeping && !is_told(k->m, q) &&
+		if (is_worth_writing(&d) && !d.keeping && !k->past && !is_told(k->m, q) &&
 		    !makes_named(k->m, q, &d))
 			write_clause(k, q, &d);
 		else
@@ -625,6 +669,9 @@ take_clause(struct stepper *k, const struct clause *q)
 		have_clause(k, q, &d);
 		break;
 	}
+	if (tells_past(k->m, chart_top(&k->m->c)->node.v[q->beg].beg,
+		chart_top(&k->m->c)->node.v[q->end - 1].end))
+		k->past = true;
 }
 
 static bool
