@@ -14,6 +14,7 @@ BEGIN {
 	may["assemble"] = "base grammar scan"
 	may["check"] = "base grammar"
 	may["write"] = "base grammar"
+	may["publish"] = "base grammar write"
 	may["archive"] = "base"
 	may["desk"] = "base archive"
 	may["cli"] = "base archive desk"

@@ -104,3 +104,116 @@ escape_uri_path(struct buf *b, struct str s)
 			buf_fmt(b, "%%%02X", (unsigned char)c);
 	}
 }
+
+void
+escape_line(struct buf *b, struct str s)
+{
+	buf_put(b, one_line(b->arena, s));
+}
+
+/* What stands for c in HTML and in WebVTT; NULL: itself. */
+static const char *
+entity_of(char c)
+{
+	switch (c) {
+	case '&':
+		return "&amp;";
+	case '<':
+		return "&lt;";
+	case '>':
+		return "&gt;";
+	case '"':
+		return "&quot;";
+	case '\'':
+		return "&#39;";
+	default:
+		return NULL;
+	}
+}
+
+/* Controls and the code points that are no characters; -1 is no UTF-8. */
+static bool
+is_forbidden(int32_t c)
+{
+	if (c == '\t' || c == '\n')
+		return false;
+	return c < 0x20 || (c >= 0x7f && c < 0xa0) || (c >= 0xfdd0 && c <= 0xfdef) ||
+	       (c & 0xfffe) == 0xfffe;
+}
+
+void
+escape_html(struct buf *b, struct str s)
+{
+	size_t n;
+
+	for (size_t i = 0; i < s.n; i += n) {
+		struct str rest = str_cut(s, i, s.n);
+		const char *entity = entity_of(s.p[i]);
+
+		if (is_forbidden(fold_decode(rest, &n)))
+			buf_put_z(b, REPLACEMENT);
+		else if (entity)
+			buf_put_z(b, entity);
+		else
+			buf_put(b, str_cut(rest, 0, n));
+	}
+}
+
+void
+escape_webvtt(struct buf *b, struct str s)
+{
+	struct str line = one_line(b->arena, s);
+
+	for (size_t i = 0; i < line.n; i++) {
+		if (strchr("&<>", line.p[i]))
+			buf_put_z(b, entity_of(line.p[i]));
+		else
+			buf_put_char(b, line.p[i]);
+	}
+}
+
+/* Spreadsheets read a formula after any of these, full-width ones too. */
+static bool
+is_formula(struct str s)
+{
+	static const int32_t first[] = {
+	    '=', '+', '-', '@', '|', 0xff1d, 0xff0b, 0xff0d, 0xff20};
+	size_t n;
+	int32_t c = s.n ? fold_decode(s, &n) : 0;
+
+	for (size_t i = 0; i < sizeof first / sizeof *first; i++)
+		if (c == first[i])
+			return true;
+	return false;
+}
+
+void
+escape_csv(struct buf *b, struct str s)
+{
+	struct str line = one_line(b->arena, s);
+	bool quoted =
+	    str_find_char(line, '"') < line.n || str_find_char(line, ',') < line.n;
+
+	if (quoted)
+		buf_put_char(b, '"');
+	if (is_formula(line))
+		buf_put_char(b, '\'');
+	for (size_t i = 0; i < line.n; i++) {
+		if (line.p[i] == '"')
+			buf_put_char(b, '"');
+		buf_put_char(b, line.p[i]);
+	}
+	if (quoted)
+		buf_put_char(b, '"');
+}
+
+void
+escape_json_in_html(struct buf *b, struct str json)
+{
+	for (size_t i = 0; i < json.n; i++) {
+		if (json.p[i] == '<')
+			buf_put_z(b, "\\u003c");
+		else
+			buf_put_char(b, json.p[i]);
+	}
+}
