@@ -115,7 +115,7 @@ put_notes(struct buf *out, const struct draft *d, size_t dish, const struct gram
 {
 	struct buf allergens = buf_in(out->arena);
 	size_t n;
-	const struct str *note = notes_of(out->arena, &d->dish[dish], g, &n);
+	const struct str *note = notes_of(out->arena, d, &d->dish[dish], g, &n);
 
 	put_findings(&allergens, d, (int)dish, "allergen");
 	if (n == 0 && allergens.n == 0)
