@@ -151,7 +151,10 @@ read_temperature(struct deed_reader *r, uint32_t at, const struct said *s)
 	enum measure_role role = deed_role(r->m, r->q, at);
 	struct temperature *t = &r->d->temperature;
 
-	if (role == ROLE_AMBIENT)
+	const struct measure *x =
+	    measure_at(r->m, script_source(r->m->s, node_text(&r->m->c, n)));
+
+	if (role == ROLE_AMBIENT || (x && x->converted))
 		return;
 	if (role == ROLE_INTERNAL) {
 		struct doneness *d = &r->d->doneness;
@@ -262,7 +265,7 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 		d->min_ms += min, d->max_ms += max;
 		return;
 	}
-	if (d->present)
+	if (d->present && (d->known || !s->value.known))
 		return;
 	d->present = true;
 	d->known = s->value.known;

@@ -85,6 +85,17 @@ leaves_alone(const struct clause *q, const struct deed *d)
 	return str_is_z(verb, "leave") || (str_is_z(verb, "let") && !d->doneness.text.n);
 }
 
+static bool
+is_frying(const struct deed *d)
+{
+	static const char *const actions[] = {"fry", "cook", "brown", "crisp", "deep-fry"};
+
+	for (size_t i = 0; i < sizeof actions / sizeof *actions; i++)
+		if (str_is_z(d->action, actions[i]))
+			return true;
+	return false;
+}
+
 void
 deed_imply(const struct maker *m, const struct clause *q, const char *hot, struct deed *d)
 {
@@ -102,7 +113,7 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
 		d->appliance = hot;
 	if (hot && str_is_z(str_of(hot), "fryer")) {
-		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && d->heats)
+		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && is_frying(d))
 			d->appliance = hot;
 		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE &&
 		    !d->appliance)

@@ -66,3 +66,21 @@ fold_heat(const struct maker *m, const struct node *level)
 	}
 	return buf_str(&b);
 }
+
+struct measure *
+measure_at(const struct maker *m, struct span source)
+{
+	size_t lo = 0, hi = m->measure.n;
+
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (m->measure.v[mid].place.span.beg < source.beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo < m->measure.n && m->measure.v[lo].place.span.beg < source.end
+		   ? &m->measure.v[lo]
+		   : NULL;
+}

@@ -5,25 +5,6 @@
  */
 #include "assemble/deed.h"
 
-/* The measure whose source span begins where the node's words do. */
-static struct measure *
-measure_at(struct maker *m, struct span source)
-{
-	size_t lo = 0, hi = m->measure.n;
-
-	while (lo < hi) {
-		size_t mid = (lo + hi) / 2;
-
-		if (m->measure.v[mid].place.span.beg < source.beg)
-			lo = mid + 1;
-		else
-			hi = mid;
-	}
-	return lo < m->measure.n && m->measure.v[lo].place.span.beg < source.end
-		   ? &m->measure.v[lo]
-		   : NULL;
-}
-
 static bool
 is_restful(struct str kind)
 {

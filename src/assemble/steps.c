@@ -130,7 +130,10 @@ static void
 take_heat(struct stepper *k, const struct deed *d)
 {
 	struct step *s = &k->step;
-	const char *appliance = d->appliance ? d->appliance : s->appliance;
+	const char *appliance = d->appliance          ? d->appliance
+				: s->appliance        ? s->appliance
+				: has_setting(k->hot) ? k->hot
+						      : NULL;
 
 	if (!s->appliance || (d->heats && d->appliance))
 		s->appliance = appliance;
@@ -473,9 +476,10 @@ is_worth_writing(const struct deed *d)
 static bool
 goes_on(const struct stepper *k, const struct deed *d)
 {
-	return k->open && k->step.duration.present && k->step.duration.known && d->more &&
-	       d->duration.known && k->step.heats && !d->foods &&
-	       k->sentences < SENTENCES_MAX;
+	return k->open && k->step.duration.known && k->step.heats && !d->foods &&
+	       k->sentences < SENTENCES_MAX &&
+	       ((d->more && d->duration.known) ||
+		   (str_is_z(d->kind, "flip") && !d->duration.present));
 }
 
 static struct writing
@@ -618,6 +622,18 @@ attach_reading(struct stepper *k, const struct deed *d)
 		    (int)reading_words(k, d).n, reading_words(k, d).p);
 }
 
+/* A verb without a subject before it. */
+static bool
+is_imperative(const struct maker *m, const struct clause *q)
+{
+	struct field_nodes f;
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return q->kind == CLAUSE_DO && verb && node_field(&m->c, verb, "verb", &f) &&
+	       f.v[0].beg == verb->beg;
+}
+
 /* A story goes on to the end of its sentence, or to "so", "okay", "today". */
 static void
 follow_story(struct stepper *k, const struct clause *q)
@@ -626,7 +642,7 @@ follow_story(struct stepper *k, const struct clause *q)
 	const struct node *first = &top->node.v[q->beg];
 	uint32_t end = top->node.v[q->end - 1].end;
 
-	if (q->sentence || node_has(&k->m->c, first, "BOUNDARY"))
+	if (q->sentence || node_has(&k->m->c, first, "BOUNDARY") || is_imperative(k->m, q))
 		k->past = false;
 	for (uint32_t i = first->beg; i < end; i++)
 		if (str_is_z(k->m->c.tokens.token.v[i].norm, "today"))
@@ -692,7 +708,8 @@ move_to(struct stepper *k, const struct clause *q)
 	if (k->dish != q->dish) {
 		if (k->dish >= 0)
 			k->settings = 0;
-		k->hot = NULL;
+		if (k->hot && !str_is_z(str_of(k->hot), "fryer"))
+			k->hot = NULL;
 	}
 	k->dish = q->dish;
 	k->part = q->part;
