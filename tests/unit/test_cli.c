@@ -25,68 +25,68 @@ has(struct str s, const char *words)
 }
 
 /* Standard error is looked at together with standard output. */
+static const struct {
+	const char *arguments;
+	int status;
+	const char *says;
+} statuses[] = {
+    {"2>&1", 2, "tamis COMMAND"},
+    {"--help", 0, "write the recipes"},
+    {"-h", 0, "tamis COMMAND"},
+    {"--version", 0, "tamis 0."},
+    {"wirte 2>&1", 2, "did you mean write?"},
+    {"zzzzzzzzzz 2>&1", 2, "see tamis --help"},
+    {"check --regoin uk x 2>&1", 2, "did you mean --region?"},
+    {"check --zzzzzzzzzz 2>&1", 2, "see tamis check --help"},
+    {"check -q 2>&1", 2, "no option"},
+    {"check --region 2>&1", 2, "needs a value"},
+    {"check --region mars " EPISODE " 2>&1", 2, "no region mars"},
+    {"check --grammar nowhere " EPISODE " 2>&1", 2, "nowhere"},
+    {"check 2>&1", 2, "no episode is named"},
+    {"check no-such-file 2>&1", 2, "no-such-file"},
+    {"check src 2>&1", 2, "src"},
+    {"check - - </dev/null 2>&1", 2, "read once"},
+    {"check - </dev/null 2>&1", 0, ""},
+    {"check " EPISODE, 1, EPISODE ":"},
+    {"check --help", 0, "--grammar"},
+    {"check --format sraif " EPISODE " 2>&1", 2, "did you mean sarif?"},
+    {"check --format zzzzzz " EPISODE " 2>&1", 2, "tamis check --help"},
+    {"check --format sarif " EPISODE, 1, "\"2.1.0\""},
+    {"check --format json " EPISODE, 1, "\"missing-scale\""},
+    {"check --format text " EPISODE, 1, "[missing-scale]"},
+    {"check --format sarif no-such-file 2>/dev/null", 2, "\"error\""},
+    {"check --severity dire " EPISODE " 2>&1", 2, "no severity dire"},
+    {"check --severity error " EPISODE, 1, " error: "},
+    {"check --only self-correction " EPISODE, 0, "[self-correction]"},
+    {"check --severity note --only self-correction " EPISODE, 1, " note: "},
+    {"check --only missing-scale,allergen " EPISODE, 1, "[allergen]"},
+    {"check --only mising-scale " EPISODE " 2>&1", 2, "did you mean missing-scale?"},
+    {"check --except allergen,zzzz " EPISODE " 2>&1", 2, "no code zzzz"},
+    {"check --only script " EPISODE, 0, ""},
+    {"check --profile mars " EPISODE " 2>&1", 2, "no profile mars"},
+    {"check --profile us-retail " EPISODE, 1, ""},
+    {"explain below-safe-temperature", 0, "us-retail"},
+    {"write --help", 0, "markdown"},
+    {"write --format marcdown - </dev/null 2>&1", 2, "did you mean markdown?"},
+    {"write --output no/such/folder/x " EPISODE " 2>&1", 3, "no/such/folder/x"},
+    {"write " EPISODE, 0, "# "},
+    {"write -f json " EPISODE, 0, "{"},
+    {"show " EPISODE, 0, "|measure]"},
+    {"explain", 0, "missing-temperature"},
+    {"explain mising-temperature 2>&1", 2, "did you mean missing-temperature?"},
+    {"--help >/dev/full 2>/dev/null", 3, ""},
+    {"write " EPISODE " 2>&1 >/dev/full", 3, "standard output"},
+};
+
 static void
 arguments_have_their_status(void **state)
 {
-	static const struct {
-		const char *arguments;
-		int status;
-		const char *says;
-	} rows[] = {
-	    {"2>&1", 2, "tamis COMMAND"},
-	    {"--help", 0, "write the recipes"},
-	    {"-h", 0, "tamis COMMAND"},
-	    {"--version", 0, "tamis 0."},
-	    {"wirte 2>&1", 2, "did you mean write?"},
-	    {"zzzzzzzzzz 2>&1", 2, "see tamis --help"},
-	    {"check --regoin uk x 2>&1", 2, "did you mean --region?"},
-	    {"check --zzzzzzzzzz 2>&1", 2, "see tamis check --help"},
-	    {"check -q 2>&1", 2, "no option"},
-	    {"check --region 2>&1", 2, "needs a value"},
-	    {"check --region mars " EPISODE " 2>&1", 2, "no region mars"},
-	    {"check --grammar nowhere " EPISODE " 2>&1", 2, "nowhere"},
-	    {"check 2>&1", 2, "no episode is named"},
-	    {"check no-such-file 2>&1", 2, "no-such-file"},
-	    {"check src 2>&1", 2, "src"},
-	    {"check - - </dev/null 2>&1", 2, "read once"},
-	    {"check - </dev/null 2>&1", 0, ""},
-	    {"check " EPISODE, 1, EPISODE ":"},
-	    {"check --help", 0, "--grammar"},
-	    {"check --format sraif " EPISODE " 2>&1", 2, "did you mean sarif?"},
-	    {"check --format zzzzzz " EPISODE " 2>&1", 2, "tamis check --help"},
-	    {"check --format sarif " EPISODE, 1, "\"2.1.0\""},
-	    {"check --format json " EPISODE, 1, "\"missing-scale\""},
-	    {"check --format text " EPISODE, 1, "[missing-scale]"},
-	    {"check --format sarif no-such-file 2>/dev/null", 2, "\"error\""},
-	    {"check --severity dire " EPISODE " 2>&1", 2, "no severity dire"},
-	    {"check --severity error " EPISODE, 1, " error: "},
-	    {"check --only self-correction " EPISODE, 0, "[self-correction]"},
-	    {"check --severity note --only self-correction " EPISODE, 1, " note: "},
-	    {"check --only missing-scale,allergen " EPISODE, 1, "[allergen]"},
-	    {"check --only mising-scale " EPISODE " 2>&1", 2, "did you mean missing-scale?"},
-	    {"check --except allergen,zzzz " EPISODE " 2>&1", 2, "no code zzzz"},
-	    {"check --only script " EPISODE, 0, ""},
-	    {"check --profile mars " EPISODE " 2>&1", 2, "no profile mars"},
-	    {"check --profile us-retail " EPISODE, 1, ""},
-	    {"explain below-safe-temperature", 0, "us-retail"},
-	    {"write --help", 0, "markdown"},
-	    {"write --format marcdown - </dev/null 2>&1", 2, "did you mean markdown?"},
-	    {"write --output no/such/folder/x " EPISODE " 2>&1", 3, "no/such/folder/x"},
-	    {"write " EPISODE, 0, "# "},
-	    {"write -f json " EPISODE, 0, "{"},
-	    {"show " EPISODE, 0, "|measure]"},
-	    {"explain", 0, "missing-temperature"},
-	    {"explain mising-temperature 2>&1", 2, "did you mean missing-temperature?"},
-	    {"--help >/dev/full 2>/dev/null", 3, ""},
-	    {"write " EPISODE " 2>&1 >/dev/full", 3, "standard output"},
-	};
+	for (size_t i = 0; i < COUNT(statuses); i++) {
+		struct ran ran = program_run(*state, ".", "", statuses[i].arguments);
 
-	for (size_t i = 0; i < COUNT(rows); i++) {
-		struct ran ran = program_run(*state, ".", "", rows[i].arguments);
-
-		if (ran.status != rows[i].status || !has(ran.out, rows[i].says))
-			fail_msg(
-			    "tamis %s: %d\n%s", rows[i].arguments, ran.status, ran.out.p);
+		if (ran.status != statuses[i].status || !has(ran.out, statuses[i].says))
+			fail_msg("tamis %s: %d\n%s", statuses[i].arguments, ran.status,
+			    ran.out.p);
 	}
 }
 
