@@ -372,13 +372,19 @@ struct draft *tamis_draft(const struct grammar *g, const struct tamis_options *o
     struct str source, const char *name, struct err *e);
 void tamis_draft_free(struct draft *d);
 
+/* How a recipe is written. All zero is the style of tamis itself. */
+struct tamis_style {
+	unsigned heading; /* level of a dish's title, from 1; 0 is 1 */
+};
+
 /* Output formats, in table order; NULL past the last. */
 struct writer {
 	const char *name;      /* "markdown" */
 	const char *extension; /* "md" */
 	const char *help;      /* one line */
 	/* The whole draft, all dishes. */
-	void (*write)(const struct draft *d, const struct grammar *g, struct buf *out);
+	void (*write)(const struct draft *d, const struct grammar *g,
+	    const struct tamis_style *style, struct buf *out);
 };
 const struct writer *tamis_writer(size_t index);
 const struct writer *tamis_writer_find(const char *name);

@@ -12,7 +12,9 @@
 static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
-	run->writer->write(d, run->grammar, &e->out);
+	struct tamis_style style = {0};
+
+	run->writer->write(d, run->grammar, &style, &e->out);
 	return OUTCOME_CLEAN;
 }
 

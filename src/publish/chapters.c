@@ -32,12 +32,14 @@ put_chapter(struct buf *out, const struct chapter *c)
 }
 
 static void
-write_chapters(const struct draft *d, const struct grammar *g, struct buf *out)
+write_chapters(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
 	size_t n;
 	const struct chapter *c = chapters_of(out->arena, d, &n);
 
 	(void)g;
+	(void)style;
 	buf_put_z(out, "WEBVTT\n");
 	if (n == 0)
 		buf_put_z(out, "\nNOTE The script has no times to make chapters of.\n");

@@ -168,8 +168,10 @@ put_corrections(struct buf *out, const struct draft *d)
 }
 
 static void
-write_description(const struct draft *d, const struct grammar *g, struct buf *out)
+write_description(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
+	(void)style;
 	if (str_trim(d->script->title).n) {
 		put_line(out, "", d->script->title);
 		buf_put_char(out, '\n');

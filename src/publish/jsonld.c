@@ -156,9 +156,11 @@ jsonld_put_dish(struct buf *out, const struct draft *d, size_t dish)
 }
 
 static void
-write_jsonld(const struct draft *d, const struct grammar *g, struct buf *out)
+write_jsonld(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
 	(void)g;
+	(void)style;
 	buf_put_z(out, "[\n");
 	for (size_t i = 0; i < d->dishes; i++) {
 		if (i > 0)

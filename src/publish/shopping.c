@@ -58,10 +58,12 @@ put_dishes(struct buf *out, const struct draft *d)
 }
 
 static void
-write_shopping(const struct draft *d, const struct grammar *g, struct buf *out)
+write_shopping(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
 	struct basket b = basket_of(out->arena, d, g);
 
+	(void)style;
 	buf_put_z(out, "Shopping list\n");
 	put_dishes(out, d);
 	if (b.items == 0)

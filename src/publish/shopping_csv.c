@@ -69,11 +69,13 @@ put_row(struct buf *out, const struct draft *d, const struct basket_item *item,
 }
 
 static void
-write_shopping_csv(const struct draft *d, const struct grammar *g, struct buf *out)
+write_shopping_csv(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
 	static const struct basket_sum none = {0};
 	struct basket b = basket_of(out->arena, d, g);
 
+	(void)style;
 	buf_put_z(out, "section,item,min,max,unit,size,packages,dishes\r\n");
 	for (size_t i = 0; i < b.items; i++) {
 		const struct basket_item *item = &b.item[i];

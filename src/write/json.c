@@ -297,12 +297,14 @@ put_measure(struct node measures, const struct measure *m)
 /* ---- the object --------------------------------------------------------- */
 
 static void
-write_json(const struct draft *d, const struct grammar *g, struct buf *out)
+write_json(const struct draft *d, const struct grammar *g, const struct tamis_style *style,
+    struct buf *out)
 {
 	struct node root = node_root(out->arena);
 	struct node list;
 
 	(void)g;
+	(void)style;
 	node_int(root, "tamis", 1);
 	object_episode(root, d);
 	list = node_array(root, "dishes");

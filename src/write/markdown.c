@@ -13,13 +13,38 @@
 
 #define MIDDLE_DOT " \xc2\xb7 "
 
-/* Puts one escaped line after a mark: "- ", "# ". */
+struct page {
+	struct buf *out;
+	const struct draft *draft;
+	const struct grammar *g;
+	const struct tamis_style *style;
+};
+
+/* Puts one escaped line after a mark: "- ". */
 static void
 put_line(struct buf *out, const char *mark, struct str text)
 {
 	buf_put_z(out, mark);
 	escape_markdown(out, text);
 	buf_put_char(out, '\n');
+}
+
+/* A heading of the dish (0), of a section (1), of a part (2). */
+static void
+put_heading(const struct page *p, unsigned depth, struct str text)
+{
+	unsigned level = depth + (p->style->heading ? p->style->heading : 1);
+
+	while (level-- > 1)
+		buf_put_char(p->out, '#');
+	put_line(p->out, "# ", text);
+}
+
+static void
+put_section(const struct page *p, struct str name)
+{
+	buf_put_char(p->out, '\n');
+	put_heading(p, 1, name);
 }
 
 /* "Serves 4 · 50 minutes, 40 of them unattended · from 0:21" */
@@ -54,33 +79,34 @@ put_ingredient(struct buf *out, const struct ingredient *in)
 }
 
 static void
-put_part(struct buf *out, const struct part *p)
+put_part(const struct page *page, const struct part *p)
 {
-	struct buf heading = buf_in(out->arena);
+	struct buf heading = buf_in(page->out->arena);
 
 	if (p->ingredients == 0)
 		return;
+	buf_put_char(page->out, '\n');
 	if (p->name.n) {
 		buf_put_z(&heading, "For the ");
 		buf_put(&heading, p->name);
-		put_line(out, "\n### ", buf_str(&heading));
+		put_heading(page, 2, buf_str(&heading));
+		buf_put_char(page->out, '\n');
 	}
-	buf_put_char(out, '\n');
 	for (size_t i = 0; i < p->ingredients; i++)
-		put_ingredient(out, &p->ingredient[i]);
+		put_ingredient(page->out, &p->ingredient[i]);
 }
 
 static void
-put_ingredients(struct buf *out, const struct dish *d)
+put_ingredients(const struct page *p, const struct dish *d)
 {
 	size_t n = 0;
 
 	for (size_t i = 0; i < d->parts; i++)
 		n += d->part[i].ingredients;
 	if (n)
-		buf_put_z(out, "\n## Ingredients\n");
+		put_section(p, STR("Ingredients"));
 	for (size_t i = 0; i < d->parts; i++)
-		put_part(out, &d->part[i]);
+		put_part(p, &d->part[i]);
 }
 
 /* "2. Bake for 35 minutes. (1:20)" */
@@ -100,64 +126,69 @@ put_step(struct buf *out, const struct step *s, size_t number)
 /* Steps of a part of its own stand under its name; where the dish itself goes
  * on after such a part, under the dish's. */
 static void
-put_steps(struct buf *out, const struct dish *d)
+put_steps(const struct page *p, const struct dish *d)
 {
 	size_t n;
-	const struct method_step *m = method_steps(out->arena, d, &n);
+	const struct method_step *m = method_steps(p->out->arena, d, &n);
 
 	if (n)
-		buf_put_z(out, "\n## Method\n");
+		put_section(p, STR("Method"));
 	for (size_t i = 0; i < n; i++) {
-		struct buf title = buf_in(out->arena);
+		struct buf title = buf_in(p->out->arena);
 
 		if (m[i].part->name.n)
 			text_title(&title, m[i].part->name);
 		else
 			text_dish_title(&title, d);
-		if (m[i].opens && (i > 0 || m[i].part->name.n))
-			put_line(out, "\n### ", buf_str(&title));
 		if (m[i].opens)
-			buf_put_char(out, '\n');
-		put_step(out, m[i].step, i + 1);
+			buf_put_char(p->out, '\n');
+		if (m[i].opens && (i > 0 || m[i].part->name.n)) {
+			put_heading(p, 2, buf_str(&title));
+			buf_put_char(p->out, '\n');
+		}
+		put_step(p->out, m[i].step, i + 1);
 	}
 }
 
 static void
-put_notes(struct buf *out, const struct draft *draft, const struct dish *d,
-    const struct grammar *g)
+put_notes(const struct page *p, const struct dish *d)
 {
 	size_t n;
-	const struct str *note = notes_of(out->arena, draft, d, g, &n);
+	const struct str *note = notes_of(p->out->arena, p->draft, d, p->g, &n);
 
-	if (n)
-		buf_put_z(out, "\n## Notes\n\n");
+	if (n) {
+		put_section(p, STR("Notes"));
+		buf_put_char(p->out, '\n');
+	}
 	for (size_t i = 0; i < n; i++)
-		put_line(out, "- ", note[i]);
+		put_line(p->out, "- ", note[i]);
 }
 
 static void
-put_dish(struct buf *out, const struct draft *draft, const struct dish *d,
-    const struct grammar *g)
+put_dish(const struct page *p, const struct dish *d)
 {
-	struct buf title = buf_in(out->arena);
+	struct buf title = buf_in(p->out->arena);
 
 	text_dish_title(&title, d);
-	put_line(out, "# ", buf_str(&title));
-	put_summary(out, d);
-	put_ingredients(out, d);
-	put_steps(out, d);
-	put_notes(out, draft, d, g);
+	put_heading(p, 0, buf_str(&title));
+	put_summary(p->out, d);
+	put_ingredients(p, d);
+	put_steps(p, d);
+	put_notes(p, d);
 }
 
 static void
-write_markdown(const struct draft *d, const struct grammar *g, struct buf *out)
+write_markdown(const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, struct buf *out)
 {
+	struct page page = {out, d, g, style};
+
 	if (d->dishes == 0)
 		buf_put_z(out, "No recipe was found in this episode.\n");
 	for (size_t i = 0; i < d->dishes; i++) {
 		if (i > 0)
 			buf_put_z(out, "\n---\n\n");
-		put_dish(out, d, &d->dish[i], g);
+		put_dish(&page, &d->dish[i]);
 	}
 }
 

@@ -200,9 +200,10 @@ script_gives_the_same_bytes_twice(void **state)
 
 	for (size_t i = 0; (w = tamis_writer(i)); i++) {
 		struct buf a = buf_in(g->arena), b = buf_in(g->arena);
+		struct tamis_style style = {0};
 
-		w->write(one, g->grammar, &a);
-		w->write(two, g->grammar, &b);
+		w->write(one, g->grammar, &style, &a);
+		w->write(two, g->grammar, &style, &b);
 		assert_true(a.n > 0);
 		if (!str_is(buf_str(&a), buf_str(&b)))
 			fail_msg("%s: %s differs", g->path.p, w->name);

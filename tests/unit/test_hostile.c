@@ -84,7 +84,7 @@ draft_and_write(
 	for (size_t i = 0; d && (w = tamis_writer(i)); i++) {
 		struct buf out = buf_in(a);
 
-		w->write(d, g, &out);
+		w->write(d, g, &(struct tamis_style){0}, &out);
 	}
 	tamis_draft_free(d);
 	alarm(0);

@@ -31,7 +31,7 @@ written(struct arena *a, const struct draft *d, const char *format)
 {
 	struct buf out = buf_in(a);
 
-	tamis_writer_find(format)->write(d, NULL, &out);
+	tamis_writer_find(format)->write(d, NULL, &(struct tamis_style){0}, &out);
 	return buf_str(&out);
 }
 

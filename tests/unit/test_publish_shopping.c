@@ -64,7 +64,8 @@ test_sums(void **state)
 
 		arena_init(&a);
 		out = buf_in(&a);
-		shopping()->write(draft_of_text(&a, *state, rows[i].text), *state, &out);
+		shopping()->write(draft_of_text(&a, *state, rows[i].text), *state,
+		    &(struct tamis_style){0}, &out);
 		if (!has_line(buf_str(&out), rows[i].want))
 			fail_msg("no \"%s\" in\n%.*s", rows[i].want, (int)out.n, out.v);
 		arena_release(&a);
@@ -127,7 +128,7 @@ test_csv(void **state)
 	out = buf_in(&a);
 	d = draft_of_text(&a, *state,
 	    "dish @pie,_hot;food =oil oil 1/2 cup;dish \"B\";food =oil oil none -");
-	tamis_writer_find("shopping-csv")->write(d, *state, &out);
+	tamis_writer_find("shopping-csv")->write(d, *state, &(struct tamis_style){0}, &out);
 	if (!str_is_z(buf_str(&out), want))
 		fail_msg("%.*s", (int)out.n, out.v);
 	arena_release(&a);

@@ -18,7 +18,7 @@ written(struct arena *a, const struct draft *d)
 {
 	struct buf out = buf_in(a);
 
-	tamis_writer_find("json")->write(d, NULL, &out);
+	tamis_writer_find("json")->write(d, NULL, &(struct tamis_style){0}, &out);
 	return buf_str(&out);
 }
 

@@ -25,12 +25,19 @@ expect(struct str got, const char *want)
 }
 
 static struct str
-written(struct arena *a, const struct draft *d, const struct grammar *g)
+styled(struct arena *a, const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style)
 {
 	struct buf out = buf_in(a);
 
-	tamis_writer(0)->write(d, g, &out);
+	tamis_writer(0)->write(d, g, style, &out);
 	return buf_str(&out);
+}
+
+static struct str
+written(struct arena *a, const struct draft *d, const struct grammar *g)
+{
+	return styled(a, d, g, &(struct tamis_style){0});
 }
 
 static const char sample_text[] =
@@ -87,6 +94,18 @@ test_sample(void **state)
 
 /* One caution per topic that an ingredient's group names, in table order. */
 static void
+test_headings(void **state)
+{
+	const struct draft *d = sample_draft(*state);
+	struct tamis_style style = {.heading = 3};
+	struct str text = styled(*state, d, NULL, &style);
+
+	assert_true(str_starts(text, STR("### Charred cabbage")));
+	assert_true(str_find(text, STR("\n\n#### Ingredients\n\n")) < text.n);
+	assert_true(str_find(text, STR("\n\n##### For the caper")) < text.n);
+}
+
+static void
 test_cautions(void **state)
 {
 	struct arena *a = *state;
@@ -96,7 +115,7 @@ test_cautions(void **state)
 	struct err e = {0};
 	struct str text;
 
-	assert_true(table_read(&table, a,
+	assert_true(table_load(&table, a,
 	    STR("topic\ttext\nfish\tAbout fish.\negg\tAbout eggs.\n"), "cautions", &e));
 	vec_push(a, &g.table, table);
 	text = written(a, d, &g);
@@ -281,6 +300,7 @@ main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(test_sample),
+	    cmocka_unit_test(test_headings),
 	    cmocka_unit_test(test_cautions),
 	    cmocka_unit_test(test_time),
 	    cmocka_unit_test(test_yield),
