@@ -270,14 +270,37 @@ portion_find(const struct maker *m, struct span food, struct portion *out)
 	return food.end > food.beg && portion_within(m, food.end - 1, out);
 }
 
-/* "one of the eggs" takes of what is there; "a fish stew" is no fish. */
+/* True where the words stand in what is said to be made: "makes eight rolls". */
+static bool
+is_yield(const struct maker *m, struct span words)
+{
+	const struct level *l = chart_level(&m->c, "yield");
+	size_t lo = 0, hi = l ? l->node.n : 0;
+
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (l->node.v[mid].end <= words.beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return l && lo < l->node.n && node_is(&m->c, &l->node.v[lo], "YIELD");
+}
+
+/* "one of the eggs" takes of what is there; "a fish stew" is no fish, and "an
+ * onion stain" no onion. */
 static bool
 is_counted(const struct maker *m, struct span words)
 {
 	for (uint32_t i = words.beg; i + 1 < words.end; i++)
 		if (token_has(m, i, "OF") && token_has(m, i + 1, "DET"))
 			return false;
-	return !token_has(m, words.end, "DISH") || token_has(m, words.end, "ACTION");
+	if (token_has(m, words.end, "DISH") && !token_has(m, words.end, "ACTION"))
+		return false;
+	if (token_has(m, words.beg, "ART") && token_has(m, words.end, "UNLISTED"))
+		return false;
+	return !is_yield(m, words);
 }
 
 /* Three eggs: the number and the food, as one count. */
