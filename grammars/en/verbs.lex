@@ -271,7 +271,6 @@ pick up
 pop out for
 start with
 begin with : past=began part=begun
-go for : past=went part=gone
 go with : past=went part=gone
 choose : past=chose part=chosen
 opt for
@@ -296,7 +295,6 @@ run out of : past=ran part=run ing=running
 @ VERB verb aim
 try
 go ahead
-go on : past=went part=gone
 go back : past=went part=gone
 come on : past=came part=come
 start

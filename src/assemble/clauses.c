@@ -179,6 +179,9 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		k->absorbed = true;
 		return;
 	}
+	/* "let that go for ten minutes" is one doing */
+	if (kind == CLAUSE_GO && k->now.verb != UINT32_MAX && at == k->now.verb + 1)
+		return;
 	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_matter(k, at)) ||
 	    (kind == CLAUSE_DO && lists_food(k, at))) {
 		uint32_t from = back_up(k, at);

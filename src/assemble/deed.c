@@ -95,8 +95,8 @@ reads_before(const struct maker *m, uint32_t token)
 static bool
 reads_after(const struct maker *m, uint32_t token)
 {
-	static const char *const words[] = {
-	    "inside", "internal", "internally", "bone", "thickest", "thickest part"};
+	static const char *const words[] = {"inside", "internal", "internally", "bone",
+	    "thickest", "thickest part", "middle", "centre", "center", "thermometer"};
 	uint32_t end = token + 9;
 
 	if (end > m->c.tokens.token.n)
@@ -485,7 +485,7 @@ deed_read(const struct maker *m, const struct clause *q, struct deed *out)
 {
 	struct deed_reader r = {m, q, chart_top(&m->c), out};
 
-	*out = (struct deed){0};
+	*out = (struct deed){.restates = q->kind == CLAUSE_BE};
 	for (uint32_t i = q->beg; i < q->end; i++)
 		read_node(&r, i);
 	settle_action(&r);

@@ -20,6 +20,7 @@ struct deed {
 	struct temperature temperature;
 	struct duration duration;
 	struct doneness doneness;
+	bool restates;                  /* "that's 180 Celsius": may say a setting again */
 	bool keeping;                   /* tells how long it keeps: no step */
 	bool more;                      /* "another five minutes" */
 	bool time_cue;                  /* "a few minutes": said, though no measure */

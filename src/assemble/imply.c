@@ -45,7 +45,8 @@ told_by_words(const struct maker *m, const struct clause *q)
 	unsigned cue = grammar_class(m->g, "TIMECUE");
 	const char *found = NULL;
 
-	for (uint32_t i = top->node.v[q->beg].beg; i < top->node.v[q->end - 1].end; i++) {
+	for (uint32_t i = top->node.v[q->verb < q->end ? q->verb : q->beg].beg;
+	     i < top->node.v[q->end - 1].end; i++) {
 		const struct reading *r = entry_reading(m->c.tokens.token.v[i].entry, cue);
 
 		if (r)
@@ -82,7 +83,7 @@ leaves_alone(const struct clause *q, const struct deed *d)
 
 	if (d->temperature.present || d->moves_into)
 		return false;
-	return str_is_z(verb, "leave") || (str_is_z(verb, "let") && !d->doneness.text.n);
+	return (str_is_z(verb, "leave") || str_is_z(verb, "let")) && !d->doneness.text.n;
 }
 
 static bool
@@ -103,6 +104,11 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	const char *word = told_by_words(m, q),
 		   *appliance = d->appliance ? d->appliance : hot;
 	const char *cooking = cooking_in(appliance);
+	if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE && !d->named &&
+	    (!appliance || str_is_z(str_of(appliance), "stove"))) {
+		appliance = "oven";
+		cooking = cooking_in(appliance);
+	}
 	if (!cooking && d->temperature.heat.n) {
 		appliance = "stove";
 		cooking = cooking_in(appliance);

@@ -126,6 +126,13 @@ has_setting(const char *appliance)
 	       !str_is(str_of(appliance), STR("microwave"));
 }
 
+/* "350, that's 180 Celsius": the setting once more, in another scale. */
+static bool
+says_again(const struct deed *d, const struct temperature *set)
+{
+	return d->restates && !d->named && set->unit && d->temperature.unit != set->unit;
+}
+
 static void
 take_heat(struct stepper *k, const struct deed *d)
 {
@@ -144,7 +151,8 @@ take_heat(struct stepper *k, const struct deed *d)
 					     : has_setting(appliance)        ? appliance
 									     : "oven";
 
-			setting_of(k, target)->temperature = d->temperature;
+			if (!says_again(d, &setting_of(k, target)->temperature))
+				setting_of(k, target)->temperature = d->temperature;
 			if (!s->appliance)
 				s->appliance = target;
 		}
@@ -280,6 +288,9 @@ is_told(const struct maker *m, const struct clause *q)
 	const struct level *top = chart_top(&m->c);
 	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
 
+	if (q->verb < q->end)
+		return tells_yield(m, beg, end) ||
+		       tells_past(m, beg, top->node.v[q->verb].end);
 	return tells_yield(m, beg, end) || tells_past(m, beg, end);
 }
 
