@@ -4,7 +4,7 @@
  */
 #include "assemble/assemble.h"
 
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 static bool
 is_counted(const struct maker *m, const struct measure *x)

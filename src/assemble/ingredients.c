@@ -2,7 +2,7 @@
 /*
  * Sums mentions of foods up to the ingredient lines of a part.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 static struct ingredient *
 push(struct maker *m, struct part *p)

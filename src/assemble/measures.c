@@ -3,7 +3,7 @@
  * The flat list of measures in script order: what the compound pass made, the
  * sizes nested in it, and the counts of foods.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 #include <stdlib.h>
 

@@ -3,7 +3,7 @@
  * Amounts in gram or millilitre: by the unit where it has a base, by the food's
  * density (grammars/tables/densities.tsv) where a volume or a piece is said.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 /* Does the row name this food, as its name or one of its aliases? */
 static bool

@@ -5,7 +5,7 @@
  */
 #include "assemble/outline.h"
 
-#include "assemble/deed.h"
+#include "clause/deed.h"
 #include <stdio.h> /*DBG*/
 
 enum { NEAR_MS = 12000 };

@@ -8,7 +8,7 @@
 
 #include <stdlib.h>
 
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 enum opening_kind {
 	OPENING_MENTION, /* a name said in passing */

@@ -2,7 +2,7 @@
 /*
  * Which country's units a script speaks: by the units and scales it names.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 struct sign {
 	const char *unit;

@@ -3,7 +3,7 @@
  * The time a dish takes: its timed steps one after the other, those beside
  * another once; the unattended ones told from the rest.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 struct sums {
 	int64_t total, passive, beside;

@@ -3,7 +3,7 @@
  * Finds what is said of servings, pieces and the whole time, and gives it to the
  * dish that it is said of.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 static struct dish *
 dish_at(struct maker *m, uint32_t token)

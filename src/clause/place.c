@@ -2,7 +2,7 @@
 /*
  * Where words stand: source bytes, the second they are said at, the cue.
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 /* The time of a byte of the cue's text, by its share of the text. */
 static int64_t

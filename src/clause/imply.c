@@ -3,7 +3,7 @@
  * What a stretch of time is for where no verb says it: "Lid on, ten minutes",
  * "that goes in for half an hour", "leave it an hour, until it's doubled".
  */
-#include "assemble/deed.h"
+#include "clause/deed.h"
 
 /* The cooking that putting food into an appliance stands for. */
 static const char *

@@ -3,7 +3,7 @@
  * Composes the written sentence of a clause from its frame: verb, object,
  * places, manner, heat, temperature, time, cue, in a recipe's order.
  */
-#include "assemble/sentence.h"
+#include "clause/sentence.h"
 
 struct composer {
 	struct writing *w;

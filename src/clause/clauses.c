@@ -3,7 +3,7 @@
  * Cuts the top level into clauses: at the ends of sentences and before each
  * verb that is not part of an "until", "when", "because" or "which".
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 struct cutter {
 	struct maker *m;

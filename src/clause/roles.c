@@ -3,7 +3,7 @@
  * Gives measures their role, by the clause that each stands in, and temperatures
  * the scale that was not said.
  */
-#include "assemble/deed.h"
+#include "clause/deed.h"
 
 static bool
 is_restful(struct str kind)

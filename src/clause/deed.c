@@ -2,7 +2,7 @@
 /*
  * Reads a clause: what is done, with what heat, for how long, until when.
  */
-#include "assemble/sentence.h"
+#include "clause/sentence.h"
 
 /* What takes longer is no step of a meal. */
 #define FORTNIGHT_MS ((int64_t)14 * 24 * 3600 * 1000)

@@ -6,7 +6,7 @@
 #ifndef TAMIS_DEED_H
 #define TAMIS_DEED_H
 
-#include "assemble/maker.h"
+#include "clause/maker.h"
 
 struct deed {
 	struct str action;           /* base form; empty where none is clear */

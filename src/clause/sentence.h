@@ -6,7 +6,7 @@
 #ifndef TAMIS_SENTENCE_H
 #define TAMIS_SENTENCE_H
 
-#include "assemble/deed.h"
+#include "clause/deed.h"
 
 enum { MENTIONS_MAX = 16, PLACES_MAX = 4, FRAME_FOODS_MAX = 32 };
 

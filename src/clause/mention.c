@@ -4,7 +4,7 @@
  *
  *     "two large onions, finely chopped" -> large onion(s) | 2 | finely chopped
  */
-#include "assemble/maker.h"
+#include "clause/maker.h"
 #include "grammar/inflect.h"
 
 /* The last word of a lemma put in the plural. */

@@ -1,0 +1,216 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Gathers the foods and tools of clauses: which mentions begin a line of the
+ * ingredient list, which only use one.
+ */
+#include "assemble/stepper.h"
+
+static void
+use_ingredient(struct stepper *k, int at)
+{
+	if (at < 0)
+		return;
+	part_now(k)->ingredient[at].used = true;
+	for (size_t i = 0; i < k->uses; i++)
+		if (k->use[i] == (uint32_t)at)
+			return;
+	if (k->uses < STEP_USES_MAX)
+		k->use[k->uses++] = (uint32_t)at;
+}
+
+/* Kinds of action whose bare object is an ingredient: "season with pepper". */
+static bool
+takes_food(const struct deed *d)
+{
+	static const char *const kinds[] = {"add", "mix", "season", "garnish", "coat",
+	    "heat", "finish", "marinate", "cut", "serve"};
+
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		if (str_is_z(d->kind, kinds[i]))
+			return true;
+	return d->light || str_is_z(d->kind, "move");
+}
+
+static bool
+is_generic(const struct maker *m, const struct mention *x)
+{
+	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, x->key));
+
+	return str_is_z(x->group, "water") ||
+	       (e && entry_reading(e, grammar_class(m->g, "GENERICFOOD")));
+}
+
+/* Seldom measured, so that a bare mention brings it in. */
+static bool
+is_seasoning(const struct mention *x)
+{
+	static const char *const groups[] = {"salt", "pepper", "herb"};
+
+	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
+		if (str_is_z(x->group, groups[i]))
+			return true;
+	return false;
+}
+
+/* Is the node part of a dish's name, said where the cook turns to it? */
+bool
+gather_is_name(const struct maker *m, const struct node *n)
+{
+	const struct level *l = chart_level(&m->c, "outline");
+	struct field_nodes f;
+
+	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg <= n->beg; i++)
+		if (l->node.v[i].end > n->beg && node_is(&m->c, &l->node.v[i], "OPEN") &&
+		    node_field(&m->c, &l->node.v[i], "name", &f) && f.v[0].beg <= n->beg &&
+		    f.v[f.n - 1].end >= n->end)
+			return true;
+	return false;
+}
+
+/* May this mention begin a line of the ingredient list? */
+static bool
+introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
+    const struct mention *x)
+{
+	bool measured = x->amount.known || x->size.known;
+
+	if (q->kind == CLAUSE_NOT || q->other || k->past ||
+	    story_is_past(k->m, chart_top(&k->m->c)->node.v[q->beg].beg, x->node->beg))
+		return false;
+	if (q->kind == CLAUSE_CHAT)
+		return x->amount.known && x->amount.unit;
+	if (measured || x->amount.present)
+		return true;
+	if (is_generic(k->m, x) || gather_is_name(k->m, x->node))
+		return false;
+	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
+		return takes_food(d);
+	return !x->definite && (d->listing || is_seasoning(x));
+}
+
+/* "that's four cups of milk", "there's four cups in it": tells, adds nothing. */
+static bool
+states_again(const struct maker *m, const struct clause *q)
+{
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return q->kind == CLAUSE_BE ||
+	       (q->kind == CLAUSE_HAVE && verb &&
+		   str_is_z(m->c.made.v[verb->made].rule->name, "have.there"));
+}
+
+static bool
+is_pending(const struct stepper *k, struct str item)
+{
+	for (size_t i = 0; i < k->pendings; i++)
+		if (str_is(k->pending[i], item))
+			return true;
+	return false;
+}
+
+static void
+add_foods(
+    struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
+{
+	struct mention x[MENTIONS_MAX];
+	size_t count = mentions_of(k->m, n, x, MENTIONS_MAX);
+	bool acts = q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT;
+
+	if (count == 1 && !x[0].amount.known)
+		k->last = x[0];
+	else
+		k->last = (struct mention){0};
+	if (!acts && q->other)
+		return;
+	for (size_t i = 0; i < count; i++) {
+		x[i].aside = !acts || (!x[i].more && states_again(k->m, q));
+		int at = ingredient_add(
+		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
+
+		if (acts)
+			use_ingredient(k, at);
+		if (acts && at >= 0)
+			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span);
+		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
+		    !is_pending(k, x[i].item) && !x[i].definite) {
+			k->pending[k->pendings++] = x[i].item;
+			if (k->pendings == 1)
+				k->pending_node = n;
+		}
+	}
+}
+
+static void
+add_equipment(struct stepper *k, const struct node *n)
+{
+	struct dish *d = &k->m->d->dish[k->dish];
+	const struct reading *r = node_reading(&k->m->c, n, "EQUIP");
+	size_t count = d->equipments;
+
+	if (!r || lexeme_has(r->lexeme, "part"))
+		return;
+	for (size_t i = 0; i < count; i++)
+		if (str_is(d->equipment[i].item, r->lexeme->lemma))
+			return;
+	if (count == 0 || (count >= 4 && (count & (count - 1)) == 0))
+		d->equipment = arena_grow(k->m->a, d->equipment, count,
+		    count ? count * 2 : 4, sizeof *d->equipment);
+	d->equipment[count] =
+	    (struct equipment){.item = r->lexeme->lemma, .place = place_of_node(k->m, n)};
+	d->equipments++;
+	struct field_nodes size;
+	struct said dims[DIMS_MAX];
+
+	if (node_field(&k->m->c, n, "size", &size)) {
+		if (measure_dims(&k->m->c, k->m->region, size.v, dims))
+			d->equipment[count].size = dims[0].value;
+		else if (measure_of(&k->m->c, k->m->region, size.v, &dims[0]))
+			d->equipment[count].size = dims[0].value;
+	}
+}
+
+/* "The blackberries were free. You want two hundred grams": an amount alone
+ * belongs to the food just said. */
+static void
+add_amount_alone(struct stepper *k, const struct clause *q, const struct node *n)
+{
+	struct said s;
+	struct mention x = k->last;
+
+	if (!x.item.n || q->kind == CLAUSE_CHAT || q->kind == CLAUSE_NOT || q->other ||
+	    !measure_of(&k->m->c, k->m->region, n, &s) || s.kind != MEASURE_AMOUNT ||
+	    !s.value.known || !s.value.unit || s.value.unit->dimension == DIM_COUNT)
+		return;
+	x.amount = s.value;
+	x.definite = false;
+	x.node = n;
+	ingredient_add(k->m, k->dish, k->part, &x, true);
+	k->last = (struct mention){0};
+}
+
+void
+gather_things(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	const struct level *top = chart_top(&k->m->c);
+	bool seen_food = false;
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct node *n = &top->node.v[i];
+		struct field_nodes f;
+
+		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS")) {
+			add_foods(k, q, d, n);
+			seen_food = true;
+		}
+		if (node_field(&k->m->c, n, "thing", &f) ||
+		    node_field(&k->m->c, n, "object", &f))
+			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
+				add_foods(k, q, d, f.v);
+		if (!seen_food && node_is(&k->m->c, n, "AMT"))
+			add_amount_alone(k, q, n);
+		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
+		    node_is(&k->m->c, n, "EQ"))
+			add_equipment(k, n);
+	}
+}

@@ -1,0 +1,64 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The step being written and what hangs over it. Included by steps.c and by
+ * the files that help it: gather.c, heat.c, story.c.
+ */
+#ifndef TAMIS_STEPPER_H
+#define TAMIS_STEPPER_H
+
+#include "clause/sentence.h"
+
+enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64 };
+
+struct setting {
+	const char *appliance;
+	struct temperature temperature;
+};
+
+/* The step being written and what hangs over it. */
+struct stepper {
+	struct maker *m;
+	int dish, part;
+	struct step step;
+	struct buf text;
+	unsigned sentences;
+	bool open, full; /* full: its time or cue is told */
+	uint32_t use[STEP_USES_MAX];
+	size_t uses;
+	struct str pending[PENDING_MAX]; /* foods brought in, not yet used */
+	size_t pendings;
+	const struct node *pending_node;
+	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
+	size_t settings;
+	const char *hot;     /* the appliance that the dish was last in or on */
+	bool loose;          /* the script has next to no punctuation */
+	uint32_t cue;        /* of the last sentence */
+	bool past;           /* a story of what happened once goes on */
+	struct mention last; /* a food just said without an amount */
+};
+
+static inline struct part *
+part_now(const struct stepper *k)
+{
+	return &k->m->d->dish[k->dish].part[k->part];
+}
+
+/* gather.c: the foods and tools of a clause go to the lists of its dish. */
+void gather_things(struct stepper *k, const struct clause *q, const struct deed *d);
+/* Is the node part of a dish's name, said where the cook turns to it? */
+bool gather_is_name(const struct maker *m, const struct node *n);
+
+/* heat.c: the step takes its heat, or that which was set for it before. */
+void heat_take(struct stepper *k, const struct deed *d);
+/* Has the appliance a temperature to set? */
+bool heat_has_setting(const char *appliance);
+void heat_follow(struct stepper *k, const struct deed *d);
+void heat_set_before(struct stepper *k, const struct clause *q);
+
+/* story.c: what is told of other times is no instruction. */
+bool story_is_told(const struct maker *m, const struct clause *q);
+/* "last week", "one time" in the tokens [beg, end). */
+bool story_is_past(const struct maker *m, uint32_t beg, uint32_t end);
+void story_follow(struct stepper *k, const struct clause *q);
+
+#endif

@@ -1,0 +1,69 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Tells stories and yields from instructions.
+ */
+#include "assemble/stepper.h"
+
+static bool
+tells_yield(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	const struct level *yields = chart_level(&m->c, "yield");
+
+	for (size_t i = 0; yields && i < yields->node.n && yields->node.v[i].beg < end; i++)
+		if (yields->node.v[i].beg >= beg &&
+		    node_is(&m->c, &yields->node.v[i], "YIELD"))
+			return true;
+	return false;
+}
+
+/* "last week", "one time": what is said after it happened once. */
+bool
+story_is_past(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	unsigned past = grammar_class(m->g, "PASTTIME");
+
+	for (uint32_t i = beg; i < end && past < CLASSES_MAX; i++)
+		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
+			return true;
+	return false;
+}
+
+/* A yield, or a story of what happened once: no instruction. */
+bool
+story_is_told(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
+
+	if (q->verb < q->end)
+		return tells_yield(m, beg, end) ||
+		       story_is_past(m, beg, top->node.v[q->verb].end);
+	return tells_yield(m, beg, end) || story_is_past(m, beg, end);
+}
+
+/* A verb without a subject before it. */
+static bool
+is_imperative(const struct maker *m, const struct clause *q)
+{
+	struct field_nodes f;
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return q->kind == CLAUSE_DO && verb && node_field(&m->c, verb, "verb", &f) &&
+	       f.v[0].beg == verb->beg;
+}
+
+/* A story goes on to the end of its sentence, or to "so", "okay", "today". */
+void
+story_follow(struct stepper *k, const struct clause *q)
+{
+	const struct level *top = chart_top(&k->m->c);
+	const struct node *first = &top->node.v[q->beg];
+	uint32_t end = top->node.v[q->end - 1].end;
+
+	if (q->sentence || node_has(&k->m->c, first, "BOUNDARY") || is_imperative(k->m, q))
+		k->past = false;
+	for (uint32_t i = first->beg; i < end; i++)
+		if (str_is_z(k->m->c.tokens.token.v[i].norm, "today"))
+			k->past = false;
+}

@@ -1,0 +1,424 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Reads the frame of a clause: the words around the verb, sorted by what they
+ * say and put in printed form. What is no part of cooking falls away here.
+ *
+ *     "pop | that | in the oven | for about twenty minutes | until it's golden"
+ */
+#include "clause/framer.h"
+
+#include "base/print.h"
+
+static struct str
+with_about(struct framer *r, struct str s)
+{
+	bool about = r->about;
+
+	r->about = false;
+	return about ? arena_fmt(r->m->a, "about %.*s", (int)s.n, s.p) : s;
+}
+
+/* After "four minutes": "a side", "on each side". */
+static bool
+skip_to_side(struct framer *r)
+{
+	for (uint32_t i = r->at; i < r->at + 3; i++)
+		if (word(r, i, "side") || word(r, i, "sides")) {
+			r->at = i + 1;
+			return true;
+		}
+	return false;
+}
+
+static bool
+take_measure(struct framer *r)
+{
+	const struct node *n = node_at(r, r->at);
+	struct said s;
+	struct buf b = buf_in(r->m->a);
+
+	if (!n || n->made == RAW || !measure_of(&r->m->c, r->m->region, n, &s))
+		return false;
+	r->at++;
+	if (s.kind == MEASURE_DURATION) {
+		bool sides = word(r, r->at, "a") || word(r, r->at, "per") ||
+			     word(r, r->at, "each") || word(r, r->at, "on");
+
+		if (!s.value.known)
+			buf_put_z(&b, "overnight");
+		else
+			print_duration(&b, ms_of(&s.value, false), ms_of(&s.value, true));
+		if (sides && skip_to_side(r))
+			buf_put_z(&b, " per side");
+		if (!r->f->duration.n)
+			r->f->duration = with_about(r, buf_str(&b));
+	} else if (s.kind == MEASURE_TEMPERATURE) {
+		print_temperature(
+		    &b, s.value.min, s.value.max, scale_of(r->m, &s, false), false);
+		if (!r->f->temperature.n)
+			r->f->temperature = with_about(r, buf_str(&b));
+	}
+	r->about = false;
+	return true;
+}
+
+static void
+take_heat(struct framer *r)
+{
+	struct field_nodes f;
+
+	if (!r->f->heat.n && node_field(&r->m->c, node_at(r, r->at), "level", &f))
+		r->f->heat =
+		    fold_heat(r->m, &(struct node){f.v[0].beg, f.v[f.n - 1].end, RAW});
+	r->at++;
+}
+
+static bool
+is_lid(const struct framer *r, uint32_t at)
+{
+	const struct node *n = node_at(r, at);
+
+	for (uint32_t i = n ? n->beg : 0; n && i < n->end; i++)
+		if (str_is_z(r->m->c.tokens.token.v[i].norm, "lid"))
+			return true;
+	return false;
+}
+
+static bool
+take_lid(struct framer *r)
+{
+	if (!(made(r, r->at, "EQ") || is(r, r->at, "EQUIP")) || !is_lid(r, r->at))
+		return false;
+	if (word(r, r->at + 1, "on") || word(r, r->at + 1, "goes") ||
+	    word(r, r->at + 1, "back"))
+		r->f->covered = true;
+	else if (word(r, r->at + 1, "off"))
+		r->f->uncovered = true;
+	else
+		return false;
+	r->at += 2;
+	return true;
+}
+
+static bool
+is_appliance_at(const struct framer *r, uint32_t at)
+{
+	const struct reading *e =
+	    node_at(r, at) ? node_reading(&r->m->c, node_at(r, at), "EQUIP") : NULL;
+
+	return e && lexeme_get(e->lexeme, "appliance").n &&
+	       !str_is_z(lexeme_get(e->lexeme, "kind"), "pan");
+}
+
+static void
+take_object(struct framer *r)
+{
+	struct str s;
+
+	if (is_food(r, r->at)) {
+		struct str food[FRAME_FOODS_MAX];
+		size_t n = phrase_foods(r, food, FRAME_FOODS_MAX);
+
+		for (size_t i = 0; i < n && r->f->foods < FRAME_FOODS_MAX; i++)
+			if (!phrase_holds(r->f->food, r->f->foods, food[i]))
+				r->f->food[r->f->foods++] = food[i];
+		return;
+	}
+	r->f->plural = phrase_is_pronoun(r, r->at) &&
+		       phrase_is_plural(node_token(&r->m->c, node_at(r, r->at))->norm);
+	s = phrase_take(r);
+	if (s.n && !r->f->object.n)
+		r->f->object = s;
+	if (!s.n)
+		r->at++;
+}
+
+/* "reserve half for the table": with these verbs, what for matters. */
+static bool
+keeps_purpose(const struct framer *r)
+{
+	static const char *const verbs[] = {
+	    "reserve", "save", "keep", "set aside", "leave"};
+
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (str_is_z(r->w->deed->action, verbs[i]))
+			return true;
+	return false;
+}
+
+/* "to the boil" is part of the verb; what stands before it too ("up"). */
+static bool
+is_boil(struct framer *r, uint32_t at)
+{
+	if (!word(r, at, "to") || !r->w->deed->lexeme ||
+	    !str_starts(r->w->deed->lexeme->lemma, STR("bring to")))
+		return false;
+	for (r->at = at + 1; is(r, r->at, "ART") || is(r, r->at, "DET") ||
+			     is(r, r->at, "FOODMOD") || word(r, r->at, "boil") ||
+			     word(r, r->at, "simmer") || word(r, r->at, "rolling");)
+		r->at++;
+	r->f->particle.n = 0;
+	return true;
+}
+
+/* A particle stands right after its verb or its object: "break it up". */
+static bool
+may_take_particle(const struct framer *r, uint32_t at)
+{
+	return at == r->w->deed->at + 1 ||
+	       (at > 0 && (is(r, at - 1, "PRON") || is_food(r, at - 1) ||
+			      made(r, at - 1, "EQ") || is(r, at - 1, "THING")));
+}
+
+/* A preposition and what follows it; a particle where nothing does. */
+static void
+take_preposition(struct framer *r)
+{
+	struct str prep = said(r, r->at), phrase;
+	uint32_t start = r->at;
+	bool appliance;
+
+	r->at++;
+	while (is(r, r->at, "APPROX")) {
+		r->about = true;
+		r->at++;
+	}
+	if (made(r, r->at, "DUR") || made(r, r->at, "TEMP")) {
+		take_measure(r);
+		return;
+	}
+	if (made(r, r->at, "HEAT")) {
+		take_heat(r);
+		return;
+	}
+	appliance = is_appliance_at(r, r->at) || is_appliance_at(r, r->at + 1);
+	if (is_boil(r, start))
+		return;
+	if (word(r, r->at, "there") || word(r, r->at, "here")) {
+		r->at++;
+		return;
+	}
+	if (str_is_z(prep, "of") && is_food(r, r->at)) {
+		take_object(r);
+		return;
+	}
+	phrase = phrase_take(r);
+	if (phrase.n == 0) {
+		r->at = start + 1;
+		if (is(r, start, "PARTICLE") && !r->f->particle.n && !r->f->places &&
+		    may_take_particle(r, start))
+			r->f->particle = prep;
+		return;
+	}
+	if ((str_is_z(prep, "for") && !keeps_purpose(r)) ||
+	    (r->w->deed->heats && str_is_z(prep, "with") && str_is_z(phrase, "it")))
+		return;
+	phrase =
+	    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p, (int)phrase.n, phrase.p);
+	if (appliance)
+		r->f->appliance = phrase;
+	else if (r->f->places < PLACES_MAX)
+		r->f->place[r->f->places++] = phrase;
+}
+
+static void
+take_doing(struct framer *r)
+{
+	add(r, &r->f->doing, said(r, r->at));
+	for (r->at++;
+	     is(r, r->at, "MANNER") || (is(r, r->at, "ADV") && !is(r, r->at, "MARK"));
+	     r->at++)
+		add(r, &r->f->doing, said(r, r->at));
+}
+
+static void
+take_purpose(struct framer *r)
+{
+	struct str p = said(r, r->at), phrase;
+
+	r->at++;
+	phrase = phrase_take(r);
+	add(r, &p, phrase);
+	if (!r->f->purpose.n)
+		r->f->purpose = p;
+}
+
+/* A reason, an aside, another's doing: nothing of it is written. */
+static bool
+cuts(const struct framer *r, uint32_t at)
+{
+	return is(r, at, "BECAUSE") || is(r, at, "REL") || is(r, at, "WH") ||
+	       (is(r, at, "SUBJ") && !is(r, at, "PRON")) || is(r, at, "BUT") ||
+	       is(r, at, "SORRY") || is(r, at, "DOTS") || is(r, at, "COND") ||
+	       made(r, at, "VCHAT") || made(r, at, "VHAVE") || made(r, at, "VBE") ||
+	       is(r, at, "WHEN") || is(r, at, "NEG");
+}
+
+static bool
+resumes(const struct framer *r, uint32_t at)
+{
+	return is(r, at, "UNTIL") ||
+	       (is(r, at, "PREP") &&
+		   (made(r, at + 1, "DUR") || made(r, at + 1, "TEMP") ||
+		       (is(r, at + 1, "APPROX") && made(r, at + 2, "DUR"))));
+}
+
+/* "half of them" */
+static void
+take_share(struct framer *r)
+{
+	struct str s = said(r, r->at);
+
+	if (!r->f->object.n)
+		r->f->object = arena_fmt(r->m->a, "%.*s of %s", (int)s.n, s.p,
+		    phrase_is_plural(node_token(&r->m->c, node_at(r, r->at + 2))->norm)
+			? "them"
+			: "it");
+	r->at += 3;
+}
+
+/* "go soft" -> "soft" */
+static struct str
+after_go(struct str s)
+{
+	return str_starts(s, STR("go ")) || str_starts(s, STR("get ")) ||
+		       str_starts(s, STR("turn "))
+		   ? str_cut(s, str_find_char(s, ' ') + 1, s.n)
+		   : s;
+}
+
+static void
+take_one(struct framer *r)
+{
+	if (is(r, r->at, "UNTIL"))
+		until_take(r);
+	else if (made(r, r->at, "HEAT"))
+		take_heat(r);
+	else if (take_lid(r))
+		;
+	else if (take_measure(r))
+		;
+	else if (made(r, r->at, "VING"))
+		take_doing(r);
+	else if (made(r, r->at, "VTO"))
+		take_purpose(r);
+	else if (is_food(r, r->at) || made(r, r->at, "EQ") || phrase_is_pronoun(r, r->at))
+		take_object(r);
+	else if (made(r, r->at, "NUM") && word(r, r->at + 1, "of") &&
+		 phrase_is_pronoun(r, r->at + 2))
+		take_share(r);
+	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE") ||
+		 is(r, r->at, "PLACEPREP"))
+		take_preposition(r);
+	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
+		add(r, &r->f->manner, said(r, r->at++));
+	else if (is(r, r->at, "STATEVERB") && !is(r, r->at, "ACTION") && !r->f->until.n) {
+		r->f->until = after_go(said(r, r->at));
+		r->at++;
+	} else if ((word(r, r->at, "go") || word(r, r->at, "get") ||
+		       word(r, r->at, "turn")) &&
+		   is(r, r->at + 1, "STATE") && !r->f->until.n) {
+		r->f->until = said(r, r->at + 1);
+		r->at += 2;
+	} else if ((is(r, r->at, "STATE") || made(r, r->at, "PREPPH")) &&
+		   (r->f->object.n || r->f->foods))
+		add(r, &r->f->manner, said(r, r->at++));
+	else if (is(r, r->at, "DET") || is(r, r->at, "ART"))
+		take_object(r);
+	else
+		r->at++;
+}
+
+static void
+read_range(struct framer *r, uint32_t beg, uint32_t end)
+{
+	r->at = beg;
+	r->end = end;
+	r->skipping = false;
+	while (r->at < r->end) {
+		uint32_t before = r->at;
+
+		if (resumes(r, r->at))
+			r->skipping = false;
+		else if (cuts(r, r->at))
+			r->skipping = true;
+		r->or_before = r->at > beg && is(r, r->at - 1, "OR");
+		if (r->skipping || is(r, r->at, "COMMA")) {
+			r->at++;
+			continue;
+		}
+		if (is(r, r->at, "APPROX") && !is(r, r->at, "PREP")) {
+			r->about = true;
+			r->at++;
+			continue;
+		}
+		take_one(r);
+		if (r->at == before)
+			r->at++;
+	}
+}
+
+static void
+read_before(struct framer *r, const struct clause *q, uint32_t verb)
+{
+	uint32_t beg = q->beg;
+
+	while (beg < verb && (is(r, beg, "FILLER") || is(r, beg, "MARK") ||
+				 is(r, beg, "COMMA") || is(r, beg, "AND")))
+		beg++;
+	if (beg < verb && is(r, beg, "PLACEPREP")) {
+		read_range(r, beg, verb);
+		for (size_t i = 0; i < r->f->places; i++)
+			add(r, &r->f->before, r->f->place[i]);
+		r->f->places = 0;
+	} else {
+		for (uint32_t i = beg; i < verb; i++)
+			if (made(r, i, "HEAT") || made(r, i, "TEMP") || made(r, i, "DUR")) {
+				r->at = i;
+				take_one(r);
+			}
+	}
+}
+
+static void
+read_thing(struct framer *r, const struct node *verb)
+{
+	struct field_nodes f;
+	static const char *const fields[] = {"thing", "object"};
+
+	for (size_t i = 0; i < 2; i++) {
+		struct mention x[MENTIONS_MAX];
+		size_t n;
+
+		if (!node_field(&r->m->c, verb, fields[i], &f))
+			continue;
+		n = mentions_of(r->m, f.v, x, MENTIONS_MAX);
+		for (size_t k = 0; k < n; k++)
+			r->f->food[r->f->foods++] = phrase_food(r, f.v, &x[k]);
+		if (n == 0)
+			r->f->object = phrase_is_plural(node_token(&r->m->c, f.v)->norm)
+					   ? STR("them")
+					   : STR("it");
+	}
+}
+
+void
+frame_read(struct writing *w, struct frame *f)
+{
+	const struct clause *q = w->clause;
+	struct framer r = {.w = w, .f = f, .m = w->m, .top = chart_top(&w->m->c)};
+	uint32_t from = q->verb < q->end ? q->verb + 1 : q->beg;
+
+	*f = (struct frame){0};
+	r.end = q->end;
+	if (q->verb < q->end) {
+		read_before(&r, q, q->verb);
+		read_thing(&r, &r.top->node.v[q->verb]);
+	}
+	r.end = q->end;
+	if (w->deed->at > q->verb && w->deed->at < q->end) {
+		read_range(&r, from, w->deed->at);
+		from = w->deed->at + 1;
+	}
+	read_range(&r, from, q->end);
+}

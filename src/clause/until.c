@@ -1,0 +1,122 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The words of an "until", without the talk in them.
+ *
+ *     "until it's, you know, nice and golden" -> "golden"
+ */
+#include "clause/framer.h"
+
+#include "base/print.h"
+
+/* Foods that no verb follows: "and some sesame seeds on top". */
+static bool
+adds_food(const struct framer *r, uint32_t at)
+{
+	struct field_nodes f;
+
+	return is_food(r, at) && node_field(&r->m->c, node_at(r, at), "amount", &f);
+}
+
+/* Ends the words of an "until". */
+static bool
+ends_until(const struct framer *r, uint32_t at, uint32_t from)
+{
+	if (is(r, at, "BECAUSE") || is(r, at, "REL") || is(r, at, "BUT") ||
+	    is(r, at, "WHEN") || is(r, at, "MARK") || is(r, at, "UNTIL") ||
+	    is(r, at, "DOTS") || is(r, at, "COND"))
+		return true;
+	if (is(r, at, "AND"))
+		return made(r, at + 1, "VAMT") || made(r, at + 1, "VDO") ||
+		       is(r, at + 2, "NEG") || adds_food(r, at + 1);
+	if (is(r, at, "COMMA"))
+		return !is(r, at + 1, "STATE") && !is(r, at + 1, "AND");
+	if (made(r, at, "VDO") || made(r, at, "VHAVE") || made(r, at, "VCHAT"))
+		return at > from + 1;
+	return r->w->loose && at > from + 12;
+}
+
+static void
+put_until_word(struct framer *r, struct buf *b, uint32_t at)
+{
+	const struct node *n = node_at(r, at);
+	struct said s;
+	struct str text = said(r, at);
+
+	if (is(r, at, "FILLER") || word(r, at, "just") || word(r, at, "really") ||
+	    word(r, at, "all") || (word(r, at, "nice") && word(r, at + 1, "and")))
+		return;
+	if (word(r, at, "and") && at && word(r, at - 1, "nice"))
+		return;
+	if (b->n && text.p[0] != '\'' && text.p[0] != ',')
+		buf_put_char(b, ' ');
+	if (n->made != RAW && measure_of(&r->m->c, r->m->region, n, &s) &&
+	    s.kind == MEASURE_TEMPERATURE)
+		print_temperature(
+		    b, s.value.min, s.value.max, scale_of(r->m, &s, true), true);
+	else if (is_food(r, at) && !str_starts(text, STR("the ")) &&
+		 !str_starts(text, STR("your ")))
+		buf_put(b, text);
+	else if (str_starts(text, STR("your ")) || str_starts(text, STR("our ")))
+		buf_fmt(b, "the %.*s", (int)(text.n - (text.p[0] == 'y' ? 5 : 4)),
+		    text.p + (text.p[0] == 'y' ? 5 : 4));
+	else
+		buf_put(b, is(r, at, "DET") && !is(r, at, "PRON") ? STR("the") : text);
+}
+
+/* "until it's nice and golden" -> "until golden" */
+static struct str
+without_it_is(struct str s)
+{
+	static const char *const openings[] = {"it's ", "it is ", "they're ", "they are ",
+	    "that's ", "that is ", "it 's ", "they 're ", "you know it's ", "it gets ",
+	    "they get ", "it goes ", "it turns ", "it's all ", "you get "};
+
+	for (size_t i = 0; i < sizeof openings / sizeof *openings; i++)
+		if (str_starts(s, str_of(openings[i])))
+			return str_cut(s, strlen(openings[i]), s.n);
+	return s;
+}
+
+/* Words that cannot end a cue are taken off. */
+static void
+drop_loose_end(struct buf *b)
+{
+	static const char *const loose[] = {"and", "or", "so", "to", "the", "a", "it's",
+	    "it", "you", "that", "do", "with", "of", "for", "in", "is", "'s", "they're",
+	    "but", "if", "kind of", "like", "some", "this", "i", "don't", "then", "they",
+	    "we"};
+	bool again = true;
+
+	while (again) {
+		again = false;
+		for (size_t i = 0; i < sizeof loose / sizeof *loose; i++) {
+			size_t n = strlen(loose[i]);
+			bool whole = b->n == n && str_is_z(buf_str(b), loose[i]);
+
+			if (whole || (b->n > n && str_ends(buf_str(b), str_of(loose[i])) &&
+					 b->v[b->n - n - 1] == ' ')) {
+				b->n -= whole ? n : n + 1;
+				again = true;
+			}
+		}
+		while (b->n && (b->v[b->n - 1] == ' ' || b->v[b->n - 1] == ','))
+			b->n--;
+	}
+}
+
+void
+until_take(struct framer *r)
+{
+	struct buf b = buf_in(r->m->a);
+	uint32_t from = r->at + 1;
+
+	for (r->at++; r->at < r->end && !ends_until(r, r->at, from); r->at++)
+		put_until_word(r, &b, r->at);
+	while (b.n && (b.v[b.n - 1] == ' ' || b.v[b.n - 1] == ','))
+		b.n--;
+	drop_loose_end(&b);
+	if (b.n && !r->f->until.n) {
+		r->f->until = without_it_is(buf_str(&b));
+		r->f->or_until = r->or_before;
+	}
+}
