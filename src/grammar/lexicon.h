@@ -9,7 +9,7 @@
 #include "base/arena.h"
 #include "base/err.h"
 
-enum { CLASS_WORDS = 4, CLASSES_MAX = CLASS_WORDS * 64 };
+enum { CLASS_WORDS = 8, CLASSES_MAX = CLASS_WORDS * 64 };
 
 /* A set of word classes, by number. */
 struct classset {

@@ -118,7 +118,7 @@ read_classes(struct rule_reader *r, struct str in, struct atom *atom)
 		} else {
 			id = lexicon_class(r->b->lexicon, str_cut(in, 0, n));
 			if (id == CLASSES_MAX)
-				return fail(r, in.p, "no more than 256 classes in all");
+				return fail(r, in.p, "no more than 512 classes in all");
 			classset_add(sign == '-'   ? &atom->none
 				     : sign == '+' ? &atom->all
 						   : &atom->any,
@@ -375,7 +375,7 @@ read_output(struct rule_reader *r, struct rule *rule, struct str *s)
 	if (!rule->skips)
 		rule->output = lexicon_class(r->b->lexicon, str_cut(*s, 0, n));
 	if (rule->output == CLASSES_MAX)
-		return fail(r, s->p, "no more than 256 classes in all");
+		return fail(r, s->p, "no more than 512 classes in all");
 	take(s, rule->skips ? 1 : n);
 	for (skip_blanks(s); s->n && s->p[0] != ':'; skip_blanks(s)) {
 		struct str key = take(s, name_length(*s)), value;
