@@ -59,7 +59,7 @@ static const struct {
     {"check --severity error " EPISODE, 1, " error: "},
     {"check --only self-correction " EPISODE, 0, "[self-correction]"},
     {"check --severity note --only self-correction " EPISODE, 1, " note: "},
-    {"check --only missing-scale,allergen " EPISODE, 1, "[allergen]"},
+    {"check --severity note --only missing-scale,allergen " EPISODE, 1, "[allergen]"},
     {"check --only mising-scale " EPISODE " 2>&1", 2, "did you mean missing-scale?"},
     {"check --except allergen,zzzz " EPISODE " 2>&1", 2, "no code zzzz"},
     {"check --only script " EPISODE, 0, ""},
