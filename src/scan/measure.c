@@ -361,6 +361,16 @@ replaces(const struct said *a, const struct said *b)
 	return ratio_order(per, ratio_int(4)) < 0 && ratio_order(per, ratio_make(1, 4)) > 0;
 }
 
+/* "an hour twenty" is read, "an hour two" not. */
+static bool
+is_on_clock(const struct measurer *m, const struct node *n)
+{
+	struct ratio v = field_ratio(m, n, "part60");
+
+	return !has_field(m, n, "part60") ||
+	       (v.den == 1 && v.num >= 10 && v.num < 60 && v.num % 5 == 0);
+}
+
 static bool
 sides_hold(const struct measurer *m, const struct node *n, struct str check)
 {
@@ -376,6 +386,9 @@ sides_hold(const struct measurer *m, const struct node *n, struct str check)
 		return false;
 	if (str_is_z(check, "same"))
 		return true;
+	if (str_is_z(check, "near") &&
+	    ratio_order(ratio_mul(side[0].value.min, ratio_make(5, 2)), hi) < 0)
+		return false;
 	return ratio_order(side[0].value.min, hi) < 0 &&
 	       side[0].value.unit->metric == side[1].value.unit->metric;
 }
@@ -391,8 +404,10 @@ measure_holds(const struct chart *c, const struct node *n)
 		return true;
 	if (node_attribute(c, n, "carry").n && !carried_unit(&m, n, kind))
 		return false;
+	if (str_is_z(check, "clock"))
+		return is_on_clock(&m, n);
 	if (str_is_z(check, "same") || str_is_z(check, "ascending") ||
-	    str_is_z(check, "replaces"))
+	    str_is_z(check, "near") || str_is_z(check, "replaces"))
 		return sides_hold(&m, n, check);
 	return true;
 }

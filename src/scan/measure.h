@@ -23,6 +23,8 @@ struct said {
 /* False where a rule's check= of measures speaks against the node it made:
  *   same      lo and hi can be told in one unit
  *   ascending so they can, both metric or neither, and hi is more
+ *   near      so they can, and hi is more, by no more than 2.5
+ *   clock     minutes after hours are a multiple of five from ten on
  *   replaces  then is of first's kind and system, so it puts first right
  * or where carry=1 finds no unit before it. */
 bool measure_holds(const struct chart *c, const struct node *n);
