@@ -217,6 +217,15 @@ struct duration {
 	bool sides; /* was said per side */
 };
 
+/* A value in the text of a step, so that it can be printed in another way. */
+struct slot {
+	struct span text;       /* bytes of step.text */
+	enum measure_kind kind; /* MEASURE_AMOUNT, MEASURE_TEMPERATURE */
+	struct amount value;
+	bool exact;      /* a thermometer's reading, no setting of an appliance */
+	struct str food; /* an amount: the key of what it is of; may be empty */
+};
+
 struct step {
 	struct str text;   /* the written step */
 	struct str action; /* base form: "bake" */
@@ -238,6 +247,8 @@ struct step {
 	size_t agains;
 	uint32_t *product; /* parts of the dish whose product goes in, by index */
 	size_t products;
+	struct slot *slot; /* in text order */
+	size_t slots;
 };
 
 struct part {

@@ -34,6 +34,18 @@ drop_counts(struct maker *m)
 	m->measure.n = kept;
 }
 
+static void
+take_slots(struct maker *m, struct part *p)
+{
+	for (size_t i = 0; i < p->steps; i++) {
+		struct step *s = &p->step[i];
+		struct buf text = buf_in(m->a);
+
+		s->slot = slots_take(m->slots, &text, s->text, &s->slots);
+		s->text = buf_str(&text);
+	}
+}
+
 struct draft *
 assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
     const struct tamis_options *o)
@@ -43,6 +55,7 @@ assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
 	m->a = a;
 	m->g = g;
 	m->s = s;
+	m->slots = arena_new(a, struct slots);
 	m->d = arena_new(a, struct draft);
 	m->d->arena = a;
 	m->d->script = s;
@@ -56,6 +69,9 @@ assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
 	outline_make(m);
 	steps_make(m);
 	ingredients_finish(m);
+	for (size_t i = 0; i < m->d->dishes; i++)
+		for (size_t k = 0; k < m->d->dish[i].parts; k++)
+			take_slots(m, &m->d->dish[i].part[k]);
 	yields_find(m);
 	roles_give(m);
 	schedule_make(m);

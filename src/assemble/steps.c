@@ -5,8 +5,6 @@
  */
 #include "assemble/stepper.h"
 
-#include "base/print.h"
-
 static void
 push_step(struct stepper *k)
 {
@@ -246,7 +244,10 @@ reading_words(const struct stepper *k, const struct deed *d)
 {
 	struct buf b = buf_in(k->m->a);
 
-	print_temperature(&b, d->doneness.min, d->doneness.max, d->doneness.unit, true);
+	slot_put_temperature(k->m->slots, &b,
+	    &(struct amount){
+		true, true, d->doneness.min, d->doneness.max, d->doneness.unit},
+	    true);
 	return buf_str(&b);
 }
 

@@ -53,8 +53,8 @@ take_measure(struct framer *r)
 		if (!r->f->duration.n)
 			r->f->duration = with_about(r, buf_str(&b));
 	} else if (s.kind == MEASURE_TEMPERATURE) {
-		print_temperature(
-		    &b, s.value.min, s.value.max, scale_of(r->m, &s, false), false);
+		s.value.unit = scale_of(r->m, &s, false);
+		slot_put_temperature(r->m->slots, &b, &s.value, false);
 		if (!r->f->temperature.n)
 			r->f->temperature = with_about(r, buf_str(&b));
 	}

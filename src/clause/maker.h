@@ -6,6 +6,7 @@
 #ifndef TAMIS_MAKER_H
 #define TAMIS_MAKER_H
 
+#include "base/slot.h"
 #include "scan/chart.h"
 #include "scan/measure.h"
 #include "tamis.h"
@@ -59,6 +60,7 @@ struct maker {
 	const char *region;
 	struct draft *d;
 	struct chart c;
+	struct slots *slots; /* the values in step texts, until assemble is through */
 	VEC(struct clause) clause;
 	VEC(struct turn) turn;
 	VEC(struct measure) measure;

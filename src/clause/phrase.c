@@ -6,8 +6,6 @@
  */
 #include "clause/framer.h"
 
-#include "base/print.h"
-
 static bool
 is_divided(const struct framer *r, const struct mention *x)
 {
@@ -48,7 +46,7 @@ phrase_food(const struct framer *r, const struct node *n, const struct mention *
 	if (x->share)
 		return share_words(r, n, x);
 	if (x->amount.known && is_divided(r, x)) {
-		print_amount(&b, &x->amount);
+		slot_put_amount(r->m->slots, &b, &x->amount, x->key);
 		buf_put_z(&b, x->amount.unit ? " of the " : " of the ");
 	} else {
 		buf_put_z(&b, "the ");

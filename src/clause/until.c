@@ -6,8 +6,6 @@
  */
 #include "clause/framer.h"
 
-#include "base/print.h"
-
 /* Foods that no verb follows: "and some sesame seeds on top". */
 static bool
 adds_food(const struct framer *r, uint32_t at)
@@ -50,11 +48,11 @@ put_until_word(struct framer *r, struct buf *b, uint32_t at)
 	if (b->n && text.p[0] != '\'' && text.p[0] != ',')
 		buf_put_char(b, ' ');
 	if (n->made != RAW && measure_of(&r->m->c, r->m->region, n, &s) &&
-	    s.kind == MEASURE_TEMPERATURE)
-		print_temperature(
-		    b, s.value.min, s.value.max, scale_of(r->m, &s, true), true);
-	else if (is_food(r, at) && !str_starts(text, STR("the ")) &&
-		 !str_starts(text, STR("your ")))
+	    s.kind == MEASURE_TEMPERATURE) {
+		s.value.unit = scale_of(r->m, &s, true);
+		slot_put_temperature(r->m->slots, b, &s.value, true);
+	} else if (is_food(r, at) && !str_starts(text, STR("the ")) &&
+		   !str_starts(text, STR("your ")))
 		buf_put(b, text);
 	else if (str_starts(text, STR("your ")) || str_starts(text, STR("our ")))
 		buf_fmt(b, "the %.*s", (int)(text.n - (text.p[0] == 'y' ? 5 : 4)),
