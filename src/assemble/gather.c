@@ -18,6 +18,18 @@ use_ingredient(struct stepper *k, int at)
 		k->use[k->uses++] = (uint32_t)at;
 }
 
+/* Light verbs that bring in nothing: "keep the yolks". */
+static bool
+keeps(const struct deed *d)
+{
+	static const char *const verbs[] = {"keep", "leave", "let", "have", "make", "give"};
+
+	for (size_t i = 0; d->lexeme && i < sizeof verbs / sizeof *verbs; i++)
+		if (str_is_z(d->lexeme->lemma, verbs[i]))
+			return true;
+	return false;
+}
+
 /* Kinds of action whose bare object is an ingredient: "season with pepper". */
 static bool
 takes_food(const struct deed *d)
@@ -28,7 +40,7 @@ takes_food(const struct deed *d)
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
 		if (str_is_z(d->kind, kinds[i]))
 			return true;
-	return d->light || str_is_z(d->kind, "move");
+	return (d->light && !keeps(d)) || str_is_z(d->kind, "move");
 }
 
 static bool
@@ -44,7 +56,7 @@ is_generic(const struct maker *m, const struct mention *x)
 static bool
 is_seasoning(const struct mention *x)
 {
-	static const char *const groups[] = {"salt", "pepper", "herb"};
+	static const char *const groups[] = {"salt", "pepper", "herb", "spice"};
 
 	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
 		if (str_is_z(x->group, groups[i]))
@@ -67,6 +79,24 @@ gather_is_name(const struct maker *m, const struct node *n)
 	return false;
 }
 
+/* "and then green onions": a food and next to nothing else. */
+static bool
+is_fragment(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	size_t others = 0;
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct node *n = &top->node.v[i];
+
+		others += !node_is(&m->c, n, "ING") && !node_has(&m->c, n, "MARK") &&
+			  !node_has(&m->c, n, "BOUNDARY") &&
+			  !node_has(&m->c, n, "FILLER") && !node_has(&m->c, n, "AND") &&
+			  !node_has(&m->c, n, "COMMA") && !node_has(&m->c, n, "DET");
+	}
+	return q->kind == CLAUSE_BARE && others <= 1;
+}
+
 /* May this mention begin a line of the ingredient list? */
 static bool
 introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
@@ -78,11 +108,14 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 	    story_is_past(k->m, chart_top(&k->m->c)->node.v[q->beg].beg, x->node->beg))
 		return false;
 	if (q->kind == CLAUSE_CHAT)
-		return x->amount.known && x->amount.unit;
-	if (measured || x->amount.present)
+		return (x->amount.known && x->amount.unit) ||
+		       (x->amount.present && is_seasoning(x));
+	if (measured)
 		return true;
 	if (is_generic(k->m, x) || gather_is_name(k->m, x->node))
 		return false;
+	if (x->amount.present || is_fragment(k->m, q))
+		return true;
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
 		return takes_food(d);
 	return !x->definite && (d->listing || is_seasoning(x));
