@@ -6,13 +6,14 @@
 BEGIN {
 	# folder: the folders whose headers it may name, besides its own and
 	# tamis.h. "src" is src/*.[ch] itself.
-	may["src"] = "base read grammar assemble check"
+	may["src"] = "base read grammar clause assemble remark check"
 	may["base"] = ""
 	may["read"] = "base"
 	may["grammar"] = "base"
 	may["scan"] = "base grammar"
 	may["clause"] = "base grammar scan"
 	may["assemble"] = "base grammar scan clause"
+	may["remark"] = "base grammar scan clause assemble"
 	may["check"] = "base grammar"
 	may["write"] = "base grammar"
 	may["publish"] = "base grammar write"

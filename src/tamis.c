@@ -6,10 +6,12 @@
 #include "tamis.h"
 
 #include "assemble/assemble.h"
+#include "clause/maker.h"
 #include "check/check.h"
 #include "check/facts.h"
 #include "grammar/grammar.h"
 #include "read/read.h"
+#include "remark/remark.h"
 
 struct grammar *
 tamis_grammar_open(const char *dir, const char *language, struct err *e)
@@ -39,6 +41,7 @@ tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str s
 {
 	struct arena first, *a;
 	struct script *s;
+	struct maker *m;
 	struct draft *d;
 
 	arena_init(&first);
@@ -49,7 +52,9 @@ tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str s
 		arena_release(&first);
 		return NULL;
 	}
-	d = assemble_draft(a, g, s, o);
+	m = assemble_draft(a, g, s, o);
+	remark_draft(m);
+	d = m->d;
 	d->arena = a;
 	d->profile = o->profile;
 	d->profile = facts_profile(d);

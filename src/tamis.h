@@ -4,7 +4,7 @@
  * crosses a stage, and the public calls of libtamis. Read this first.
  *
  *   bytes - read -> script - scan -> mentions - assemble -> draft
- *         - check -> draft + findings - write -> text
+ *         - remark, check -> draft + findings - write -> text
  *
  * Memory: every pointer reachable from a draft lives in its arena or in the
  * script it holds; nobody frees parts. tamis_draft_free() frees all of it.
@@ -293,7 +293,7 @@ struct dish {
 	size_t yields_said;
 };
 
-/* What only the words show: `assemble` marks it, `check` asks about it. */
+/* What only the words show: `remark` marks it, `check` asks about it. */
 enum remark_kind {
 	REMARK_UNSAFE_ADVICE,     /* detail: a topic of cautions.tsv, "raw-marinade" */
 	REMARK_RAW_SERVED,        /* served raw; detail: the food, "egg yolk" */

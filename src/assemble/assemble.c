@@ -46,7 +46,7 @@ take_slots(struct maker *m, struct part *p)
 	}
 }
 
-struct draft *
+struct maker *
 assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
     const struct tamis_options *o)
 {
@@ -78,5 +78,5 @@ assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
 	drop_counts(m);
 	m->d->measure = m->measure.v;
 	m->d->measures = m->measure.n;
-	return m->d;
+	return m;
 }

@@ -10,9 +10,11 @@
 #include "grammar/grammar.h"
 #include "tamis.h"
 
-/* Cannot fail; whatever is odd in the script is in the draft. Everything is
- * allocated in the arena. */
-struct draft *assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
+struct maker;
+
+/* What was made, with its draft (maker.h). Cannot fail; whatever is odd in the
+ * script is in the draft. Everything is allocated in the arena. */
+struct maker *assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
     const struct tamis_options *o);
 
 #endif

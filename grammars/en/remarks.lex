@@ -1,0 +1,220 @@
+# Words that rules of remarks speak of, by what they tell.
+
+# ---- against guidance
+@ LEAVING
+leave
+leaves
+left
+leaving
+sit
+sits
+sat
+sitting
+stand
+stands
+stood
+standing
+keep
+keeps
+kept
+stay
+stays
+@ RINSING
+rinse
+rinses
+rinsed
+rinsing
+wash
+washes
+washed
+washing
+@ BASTING
+brush
+brushing
+baste
+basting
+paint
+painting
+mop
+mopping
+spoon
+spooning
+drizzle
+drizzling
+pour
+pouring
+serve
+serving
+glaze
+glazing
+dip
+dipping
+@ THAWING
+thaw
+thaws
+thawed
+thawing
+defrost
+defrosts
+defrosted
+defrosting
+@ KITCHENTOP
+counter
+countertop
+worktop
+side
+table
+bench
+stove
+hob
+windowsill
+porch
+step
+@ STERILISING
+sterilise
+sterilising
+sterilize
+sterilizing
+@ SCALDING
+boil
+boiling
+process
+processing
+scald
+scalding
+heat
+heating
+@ JARWORD
+jar
+jars
+lid
+lids
+bottle
+bottles
+@ FINEWORD
+fine
+ok
+okay
+good
+alright
+perfect
+@ LONGSPAN
+night
+day
+afternoon
+@ LARDER
+cupboard
+pantry
+shelf
+counter
+windowsill
+months
+@ SMIDGE
+a bit
+a little
+a little bit
+a touch
+bit
+little
+touch
+slightly
+still
+some
+hint
+
+# ---- served raw
+@ RAWDISH
+sashimi
+ceviche
+carpaccio
+gravlax
+@ SOFTSET
+runny
+still runny
+liquid
+jammy
+still liquid
+@ YOLKWORD
+yolk
+yolks
+egg yolk
+egg yolks
+@ PATTYWORD
+burger
+burgers
+patty
+patties
+@ EATING
+eat
+eaten
+serve
+served
+serving
+@ ATRISK
+pregnant
+pregnancy
+immune
+immunocompromised
+toddlers
+elderly
+babies
+vulnerable
+pasteurised
+pasteurized
+undercooked
+
+# ---- settings
+@ SETTING
+turn
+turned
+crank
+bump
+drop
+lower
+raise
+reduce
+increase
+knock
+take
+bring
+go
+goes
+going
+heat
+@ HEATING
+in
+on
+cooking
+simmering
+baking
+resting
+chilling
+there
+out
+that
+for
+@ HOLDING
+hold
+holds
+held
+keep
+keeps
+kept
+stay
+stays
+for
+@ PINKISH
+pink
+still pink
+just pink
+pink in the middle
+pink in the centre
+pink in the center
+@ RAWYOLK
+yolk is runny
+yolks are runny
+yolk is still runny
+yolks are still runny
+whites are set and yolks are runny
+white is set and yolk is runny
+whites are set but yolks are still runny

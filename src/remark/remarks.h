@@ -1,0 +1,28 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Remarks under construction. For src/remark/ only.
+ */
+#ifndef TAMIS_REMARKS_H
+#define TAMIS_REMARKS_H
+
+#include "remark/context.h"
+
+struct remarks {
+	struct maker *m;
+	VEC(struct remark) remark;
+};
+
+/* Adds one about a run of tokens. */
+void remark_add(
+    struct remarks *r, enum remark_kind kind, struct span tokens, struct str detail);
+
+/* unclear.c: a node "the rest of the sauce", where no sauce came before. */
+void remark_unclear(struct remarks *r, const struct node *n);
+/* misheard.c: numbers that captions misheard. */
+void remark_mishearings(struct remarks *r);
+/* details.c: what the words tell of the things of the draft. */
+void details_fill(struct maker *m);
+/* told.c: what they tell of its steps. */
+void told_fill(struct maker *m);
+
+#endif

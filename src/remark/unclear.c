@@ -1,0 +1,110 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Words that point back: "the rest of the caramel", "another five minutes".
+ * They are clear where something before can be meant.
+ */
+#include "remark/remarks.h"
+
+enum { CLOSE = 12 };
+
+/* The two words name one food or one thing. */
+static bool
+is_same(const struct maker *m, uint32_t a, uint32_t b)
+{
+	struct str x = food_key(m, a), y = food_key(m, b);
+
+	if (x.n && y.n && (str_is(x, y) || str_find(y, x) < y.n || str_find(x, y) < x.n))
+		return true;
+	return str_is(token_of(m, a)->norm, token_of(m, b)->norm);
+}
+
+static const struct lexeme *
+action_of(const struct maker *m, uint32_t token)
+{
+	static const char *const classes[] = {
+	    "ACTION_ED", "ACTION", "ACTION_ING", "ACTION_S"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++) {
+		const struct reading *r = token_reading(m, token, classes[i]);
+
+		if (r)
+			return r->lexeme;
+	}
+	return NULL;
+}
+
+/* The action was told, or is the food's name ("fried onions"), close to it. */
+static bool
+was_done(const struct maker *m, uint32_t food, const struct lexeme *action)
+{
+	uint32_t beg = food > CLOSE ? food - CLOSE : 0;
+
+	for (uint32_t i = beg; i < food + CLOSE && i < m->c.tokens.token.n; i++) {
+		const struct lexeme *told = action_of(m, i);
+
+		if (told && str_is(told->lemma, action->lemma))
+			return true;
+	}
+	return false;
+}
+
+/* Something before the words is what they mean; `done`: it was done to it. */
+static bool
+was_named(const struct maker *m, uint32_t before, uint32_t head, const struct lexeme *done)
+{
+	for (uint32_t i = 0; i < before; i++)
+		if (is_same(m, head, i) && (!done || was_done(m, i, done)))
+			return true;
+	return false;
+}
+
+static bool
+has_worked(const struct maker *m, uint32_t token)
+{
+	struct turn turn = turn_of(m, token);
+	uint32_t at = script_source(m->s, token_of(m, token)->text).beg;
+	const struct dish *d = turn.dish >= 0 ? &m->d->dish[turn.dish] : NULL;
+
+	for (size_t p = 0; d && p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].steps; i++)
+			if (d->part[p].step[i].place.span.beg < at)
+				return true;
+	return !d;
+}
+
+/* A word for whatever was made: "mixture", "sauce", "dough". */
+static bool
+is_general(const struct maker *m, uint32_t token)
+{
+	return token_has(m, token, "GENERICFOOD") || token_has(m, token, "PARTHEAD") ||
+	       token_has(m, token, "STATENOUN") || token_has(m, token, "THING");
+}
+
+static void
+add_rest(struct remarks *r, const struct node *n, const struct field_nodes *name)
+{
+	const struct maker *m = r->m;
+	uint32_t beg = name->v[0].beg, head = name->v[name->n - 1].end - 1;
+	const struct lexeme *done = NULL;
+
+	for (uint32_t i = beg; i < head; i++)
+		if (token_has(m, i, "ACTION_ED"))
+			done = action_of(m, i);
+	if (is_general(m, head) ? has_worked(m, n->beg) : was_named(m, n->beg, head, done))
+		return;
+	remark_add(r, REMARK_UNCLEAR_REFERENCE, (struct span){n->beg, n->end}, STR(""));
+}
+
+void
+remark_unclear(struct remarks *r, const struct node *n)
+{
+	struct field_nodes name;
+
+	if (is_taken_back(r->m, n->beg, false))
+		return;
+	if (node_field(&r->m->c, n, "name", &name))
+		add_rest(r, n, &name);
+	else if (!has_worked(r->m, n->beg))
+		remark_add(
+		    r, REMARK_UNCLEAR_REFERENCE, (struct span){n->beg, n->end}, STR(""));
+}
