@@ -69,14 +69,11 @@ bool
 gather_is_name(const struct maker *m, const struct node *n)
 {
 	const struct level *l = chart_level(&m->c, "outline");
+	const struct node *at = l ? level_at(l, n->beg) : NULL;
 	struct field_nodes f;
 
-	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg <= n->beg; i++)
-		if (l->node.v[i].end > n->beg && node_is(&m->c, &l->node.v[i], "OPEN") &&
-		    node_field(&m->c, &l->node.v[i], "name", &f) && f.v[0].beg <= n->beg &&
-		    f.v[f.n - 1].end >= n->end)
-			return true;
-	return false;
+	return at && node_is(&m->c, at, "OPEN") && node_field(&m->c, at, "name", &f) &&
+	       f.v[0].beg <= n->beg && f.v[f.n - 1].end >= n->end;
 }
 
 /* "and then green onions": a food and next to nothing else. */

@@ -7,11 +7,11 @@
 static bool
 tells_yield(const struct maker *m, uint32_t beg, uint32_t end)
 {
-	const struct level *yields = chart_level(&m->c, "yield");
+	const struct level *l = chart_level(&m->c, "yield");
+	const struct node *at = l ? level_at(l, beg) : NULL;
 
-	for (size_t i = 0; yields && i < yields->node.n && yields->node.v[i].beg < end; i++)
-		if (yields->node.v[i].beg >= beg &&
-		    node_is(&m->c, &yields->node.v[i], "YIELD"))
+	for (; at && at < l->node.v + l->node.n && at->beg < end; at++)
+		if (at->beg >= beg && node_is(&m->c, at, "YIELD"))
 			return true;
 	return false;
 }

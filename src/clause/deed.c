@@ -202,11 +202,9 @@ static bool
 is_claim(const struct maker *m, const struct node *n)
 {
 	const struct level *l = chart_level(&m->c, "claim");
+	const struct node *at = l ? level_at(l, n->beg) : NULL;
 
-	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg <= n->beg; i++)
-		if (l->node.v[i].end >= n->end && node_is(&m->c, &l->node.v[i], "CLAIM"))
-			return true;
-	return false;
+	return at && at->end >= n->end && node_is(&m->c, at, "CLAIM");
 }
 
 /* "keeps two days in the fridge": how long it lasts, not how long it takes. */

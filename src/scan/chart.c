@@ -127,6 +127,22 @@ chart_level(const struct chart *c, const char *pass)
 	return NULL;
 }
 
+const struct node *
+level_at(const struct level *l, uint32_t token)
+{
+	size_t lo = 0, hi = l->node.n;
+
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (l->node.v[mid].end <= token)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo < l->node.n ? &l->node.v[lo] : NULL;
+}
+
 bool
 node_is(const struct chart *c, const struct node *n, const char *class_name)
 {

@@ -51,6 +51,9 @@ const struct level *chart_top(const struct chart *c);
 /* The level that a pass made; NULL when there is no such pass. */
 const struct level *chart_level(const struct chart *c, const char *pass);
 
+/* The node of the level that holds a token; NULL past the last. Logarithmic. */
+const struct node *level_at(const struct level *l, uint32_t token);
+
 /* True where the node was made with this output class. */
 bool node_is(const struct chart *c, const struct node *n, const char *class_name);
 /* True where the node is a single token that has the class (RAW), or was made
