@@ -196,10 +196,7 @@ ingredient_add(
 static void
 finish(struct maker *m, struct ingredient *g)
 {
-	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, g->key));
-	const struct reading *r = entry_reading(e, grammar_class(m->g, "FOOD"));
-
-	g->metric = metric_of(m->g, g->item, r ? r->lexeme : NULL, &g->amount, &g->size);
+	g->metric = metric_of(m, g);
 	g->used = g->used || !g->listed;
 }
 

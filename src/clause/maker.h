@@ -111,7 +111,6 @@ void schedule_make(struct maker *m);
 void yields_find(struct maker *m);
 void roles_give(struct maker *m);
 /* metric.c: the amount in gram or millilitre, where it can be known. */
-struct amount metric_of(const struct grammar *g, struct str item, const struct lexeme *food,
-    const struct amount *a, const struct amount *size);
+struct amount metric_of(const struct maker *m, const struct ingredient *in);
 
 #endif

@@ -1,0 +1,173 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * butter  unsalted butter;melted butter    227  14.2        USDA ...
+ */
+#include "grammar/density.h"
+
+#include "grammar/grammar.h"
+
+/* The columns of weights and how many of each make a US cup. */
+static const struct {
+	const char *column, *unit;
+	int64_t per_cup;
+} volumes[] = {
+    {"g_per_cup", "cup", 1},
+    {"g_per_tbsp", "tablespoon", 16},
+    {"g_per_tsp", "teaspoon", 48},
+};
+enum { VOLUMES = sizeof volumes / sizeof *volumes };
+
+static bool
+names(const struct table *t, size_t row, struct str food)
+{
+	struct str aliases = table_cell(t, row, table_column(t, "aliases"));
+
+	if (str_is(table_cell(t, row, table_column(t, "food")), food))
+		return true;
+	while (aliases.p && aliases.n)
+		if (str_is(str_trim(str_next(&aliases, ';')), food))
+			return true;
+	return false;
+}
+
+/* "sliced" and "slices": the first four letters at least, all but two. */
+static bool
+is_akin(struct str a, struct str b)
+{
+	size_t n = 0, least = a.n < b.n ? a.n : b.n;
+
+	while (n < least && a.p[n] == b.p[n])
+		n++;
+	return n >= 4 && n + 2 >= least;
+}
+
+static struct str
+next_word(struct str *rest)
+{
+	size_t n = 0;
+	struct str word;
+
+	while (rest->n && !is_alpha(rest->p[0]))
+		*rest = str_cut(*rest, 1, rest->n);
+	while (n < rest->n && is_alpha(rest->p[n]))
+		n++;
+	word = str_cut(*rest, 0, n);
+	*rest = str_cut(*rest, n, rest->n);
+	return word;
+}
+
+/* Do the words name the form? "not packed" is named by no single word. */
+static bool
+is_named(struct str form, struct str words)
+{
+	struct str word;
+
+	if (str_find(form, STR("not ")) < form.n)
+		return str_find(words, form) < words.n;
+	while ((word = next_word(&form)).n) {
+		struct str rest = words, said;
+
+		while ((said = next_word(&rest)).n)
+			if (is_akin(word, said))
+				return true;
+	}
+	return false;
+}
+
+/* How well the row suits: its form or size is named, it is the food's default,
+ * neither. */
+static int
+rank_of(const struct table *t, size_t row, struct str words, struct density *out)
+{
+	struct str size = table_cell(t, row, table_column(t, "size"));
+
+	out->form = table_cell(t, row, table_column(t, "form"));
+	out->named = is_named(out->form, words);
+	/* "extra-large" says more than the "large" in it */
+	if (size.n && str_find(words, size) < words.n)
+		return 3 + (int)size.n;
+	if (out->named)
+		return 3;
+	return table_cell(t, row, table_column(t, "default_for")).n ? 2 : 1;
+}
+
+/* Grams in a US cup, by the first column that the row has. */
+static bool
+cup_of(const struct table *t, size_t row, struct ratio *cup)
+{
+	for (size_t i = 0; i < VOLUMES; i++)
+		if (table_number(t, row, table_column(t, volumes[i].column), cup)) {
+			*cup = ratio_mul(*cup, ratio_int(volumes[i].per_cup));
+			return true;
+		}
+	return false;
+}
+
+/* Grams in one u. A spoon has a column of its own, for the table rounds each by
+ * itself; a spoon that is no US spoon holds so much more. */
+static struct ratio
+grams_of(const struct grammar *g, const struct table *t, size_t row, const struct unit *u,
+    struct ratio cup)
+{
+	struct ratio own;
+
+	for (size_t i = 0; i < VOLUMES; i++) {
+		const struct unit *us = grammar_unit(g, str_of(volumes[i].unit), "us");
+
+		if (us && str_is(u->name, us->name) &&
+		    table_number(t, row, table_column(t, volumes[i].column), &own))
+			return ratio_mul(own, ratio_div(u->factor, us->factor));
+	}
+	return ratio_mul(
+	    cup, ratio_div(u->factor, grammar_unit(g, STR("cup"), "us")->factor));
+}
+
+bool
+density_volume(const struct grammar *g, struct str food, struct str words,
+    const struct unit *u, struct density *out)
+{
+	const struct table *t = grammar_table(g, "densities");
+	int best = 0;
+
+	if (!t || !u->has_base || !grammar_unit(g, STR("cup"), "us"))
+		return false;
+	for (size_t i = 0; i < t->rows; i++) {
+		struct density d;
+		struct ratio cup;
+		int rank;
+
+		if (!names(t, i, food) || !cup_of(t, i, &cup))
+			continue;
+		rank = rank_of(t, i, words, &d);
+		if (rank <= best)
+			continue;
+		best = rank;
+		*out = d;
+		out->grams = grams_of(g, t, i, u, cup);
+	}
+	return best > 0;
+}
+
+bool
+density_piece(const struct grammar *g, struct str food, struct str words, struct str piece,
+    struct density *out)
+{
+	const struct table *t = grammar_table(g, "densities");
+	int best = 0;
+
+	for (size_t i = 0; t && i < t->rows; i++) {
+		struct density d;
+		int rank;
+
+		if (!names(t, i, food) ||
+		    !str_is(table_cell(t, i, table_column(t, "piece")), piece) ||
+		    !table_number(t, i, table_column(t, "g_per_piece"), &d.grams))
+			continue;
+		rank = rank_of(t, i, words, &d);
+		if (rank <= best)
+			continue;
+		best = rank;
+		*out = d;
+	}
+	return best > 0;
+}
