@@ -12,6 +12,7 @@ BEGIN {
 	may["grammar"] = "base"
 	may["scan"] = "base grammar"
 	may["clause"] = "base grammar scan"
+	may["outline"] = "base grammar scan clause"
 	may["assemble"] = "base grammar scan clause"
 	may["remark"] = "base grammar scan clause assemble"
 	may["check"] = "base grammar"

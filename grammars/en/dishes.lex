@@ -1,54 +1,285 @@
-# Heads of dish names, and of the parts that dishes are put together from.
+# Heads of dish names, the parts that dishes are put together from, and the
+# words that a title keeps or drops.
+#
+# DISH      the last word of a dish's name
+# DISHFOOD  the same, but as often a food or a plain word
+# PARTHEAD  the last word of a part's name; weak: only with a word before it;
+#           raw: "scone dough" is the scones
+# DISHMOD   goes before them; praise: left out of the title
+# proper    begins with a capital letter
 
+# ---- soups, stews, curries -------------------------------------------------
 @ DISH noun
 soup
 stew
 chowder
-broth : ambiguous
 bisque
 gumbo
 jambalaya
-chili = chilli : ambiguous
-curry : ambiguous
-dal = daal, dhal, dahl : ambiguous
+étouffée = etouffee
+chili con carne = chilli con carne
+cioppino
+bouillabaisse
+minestrone
+gazpacho
+vichyssoise
+borscht
+goulash
+pozole = posole
+menudo
+laksa
+tom yum
+pho : mass
+ramen : mass
+dal tadka = dal tarka, tadka dal, tarka dal
+dal makhani
+chana masala = chole, channa masala
+curry
+rajma
 sambar
+sambhar
 rasam
 korma
+vindaloo
+jalfrezi
+dopiaza
+madras
+rogan josh
 biryani
+butter chicken : mass
+tikka masala
+chicken tikka
+aloo gobi : mass
+palak paneer : mass
+saag paneer : mass
+matar paneer = mutter paneer : mass
+saag
+sabzi = sabji, subzi
+bhaji
+bhuna
+kofta
+keema
 pilaf = pilau, pulao, pilaff
+khichdi = khichri
+kedgeree
+tagine
+stroganoff
+bourguignon
+coq au vin
+cassoulet
+ratatouille
+fricassee
+casserole
+hotpot = hot pot
+irish stew : proper
+scotch broth : proper
+fish stew
+braise
+ragu = ragù
+bolognese
+adobo
+rendang
+satay
+birria
+mole
+barbacoa
+carne asada : mass
+carnitas : mass
+@ DISHFOOD noun
+broth
+chili = chilli
+dal = daal, dhal, dahl
+
+# ---- pasta, rice, noodles --------------------------------------------------
+@ DISH noun
+spaghetti and meatballs
+spaghetti bolognese = spag bol
+lasagne = lasagna
+carbonara
+alfredo
+puttanesca
+arrabbiata
+cacio e pepe
+aglio e olio
+primavera
+scampi
+mac and cheese = macaroni and cheese, mac n cheese, mac 'n' cheese
+macaroni cheese
+pasta bake
+ziti
+cannelloni
+manicotti
 risotto
 paella
-pasta : ambiguous
-spaghetti : ambiguous
-lasagne = lasagna : ambiguous
-carbonara
-bolognese
-ragu = ragù
-mac and cheese = macaroni and cheese, mac n cheese
-macaroni cheese
-noodle : ambiguous
-stir-fry = stir fry
+arancini
 fried rice
-pad
-ramen
-pho
-casserole
-bake : ambiguous
-traybake = tray bake
+rice and peas : mass
+rice and beans : mass
+dirty rice : mass
+pad thai
+lo mein
+chow mein
+stir-fry = stir fry
+yakisoba
+teriyaki
+donburi
+bibimbap
+japchae
+bulgogi
+sushi : mass
+onigiri
+poke bowl
+rice bowl
+grain bowl
+@ DISHFOOD noun
+pasta
+spaghetti
+penne
+rigatoni
+linguine
+fettuccine
+orzo
+ravioli
+gnocchi
+noodle
+poke
+bowl : meal
+couscous
+
+# ---- bakes, roasts, plates -------------------------------------------------
+@ DISH noun
+traybake = tray bake, tray-bake
+sheet pan dinner
 gratin
-hotpot = hot pot
-roast : ambiguous
-pot roast
-sunday roast
-meatloaf
+dauphinoise = dauphinoises
+moussaka
+parmigiana
+parmesan chicken
+meatloaf = meat loaf : plural=meatloaves
 meatball
 burger
 cheeseburger
+hamburger
 slider
+sloppy joe
+pot roast
+roast dinner
+sunday roast
+roast chicken : mass
+roast lamb : mass
+yorkshire pudding : proper
+yorkshire = yorkie : proper
+toad in the hole
+bubble and squeak
+shepherd's pie
+cottage pie
+fish pie
+pot pie
+steak pie
+pasty
+cornish pasty : proper
+sausage roll
+quiche
+welsh rarebit : proper
+rarebit
+scotch egg : proper
+fishcake = fish cake
+crab cake
+fish finger
+fish and chips : mass
+goujon
+schnitzel
+parmy = parmi, parma
+kiev
+pulled pork : mass
+rissole
+kebab = kabob
+souvlaki
+gyro
+shawarma
+katsu
+tempura
+confit
+terrine
+ceviche
+carpaccio
+croquette
+fritter
+latke
+rösti = rosti
+hash
+hash brown
+corned beef hash
+bangers and mash : mass
+full english : proper
+fry-up = fry up
+cabbage roll
+stuffed pepper
+stir-fried vegetable
+roasted vegetable = roast vegetable, roast veg, roasted veg, roasted veggies, roast veggies, roasted veggie
+roasted carrot = roast carrot
+roasted cauliflower = roast cauliflower
+roast potato = roasted potatoes, roast potatoes, roasties, roastie
+jacket potato
+baked potato
+loaded potato
+mashed potato = mashed potatoes, creamed potatoes
+crushed potato
+smashed potato
+hasselback potato
+scalloped potato
+fries : mass
+french fries : mass
+onion ring
+baked beans : mass
+refried beans : mass
+succotash
+creamed spinach : mass
+creamed corn : mass
+skillet corn : mass
+street corn = elote : mass
+hush puppy
+@ DISHFOOD noun
+bake
+roast
+roast beef
+nugget
+cutlet
+chop
+steak
+rib
+wing
+thigh
+drumstick
+tender
+brisket
+skewer
+falafel
+pâté = pate
+tartare
+mash
+wedge
+chip
+black beans : mass
+green beans : mass
+collard greens = collards : mass
+grits : mass
+polenta
+rice
+bean
+
+# ---- sandwiches, wraps, filled doughs --------------------------------------
+@ DISH noun
 sandwich
+sarnie
+butty
 toastie
 grilled cheese
-wrap
+panini
+club sandwich
+reuben : proper
+po' boy = po boy, po'boy
+hot dog
 burrito
 taco
 enchilada
@@ -56,190 +287,268 @@ quesadilla
 fajita
 nacho
 tostada
+taquito
+chilaquiles : mass
+huevos rancheros : mass
+tamale
 empanada
-pasty
+pupusa
+arepa
 samosa
 pakora
-bhaji
 dosa
 idli
+vada
+uttapam
 upma
 poha
-kebab = kabob
-skewer : ambiguous
-satay
-souvlaki
-gyro
-shawarma
-falafel : ambiguous
-hummus
-pizza
-calzone
-focaccia
-flatbread
-naan : ambiguous
-roti : ambiguous
-chapati : ambiguous
+bhel puri
+pav bhaji
 paratha
+aloo paratha
 puri
-bread : ambiguous
-loaf : ambiguous
+thepla
+dumpling
+potsticker = pot sticker
+wonton
+gyoza
+bao
+spring roll
+egg roll
+summer roll
+pierogi
+calzone
+stromboli
+pizza
+flatbread
+tart
+tartlet
+galette
+bruschetta
+crostini
+@ DISHFOOD noun
+melt
+wrap
+chaat
+
+# ---- eggs, breakfast, salads, small plates ---------------------------------
+@ DISH noun
+omelette = omelet
+frittata
+scrambled eggs = scrambled egg : mass
+poached eggs = poached egg : mass
+fried eggs = fried egg : mass
+deviled egg = devilled egg
+eggs benedict : mass
+shakshuka
+strata
+breakfast casserole
+porridge
+overnight oats : mass
+granola
+smoothie
+pancake
+waffle
+crepe = crêpe
+french toast : mass
+hotcake
+pikelet
+crumpet
+salad
+caesar salad : proper
+potato salad
+pasta salad
+egg salad
+chicken salad
+tuna salad
+greek salad : proper
+waldorf salad : proper
+cobb salad : proper
+niçoise = nicoise
+slaw = coleslaw
+tabbouleh = tabouli, tabouleh
+fattoush
+kachumber = kachumbari
+koshimbir
+panzanella
+caprese
+raita
+hummus = houmous
+baba ganoush = baba ghanoush
+tzatziki
+guacamole = guac
+pico de gallo
+kimchi
+chutney
+piccalilli
+marmalade
+@ DISHFOOD noun
+tortilla
+boiled eggs : mass
+oatmeal
+muesli
+salsa
+queso
+sauerkraut
+pickle
+pickled onion
+relish
+jam
+jelly
+preserve
+curd
+
+# ---- breads ----------------------------------------------------------------
+@ DISH noun
 sourdough
+focaccia
+challah
 cornbread
 soda bread
 banana bread
-bun : ambiguous
-roll : ambiguous
-bagel : ambiguous
-pretzel : ambiguous
+monkey bread
+hot cross bun
+cinnamon roll
+cinnamon bun
+cinnamon twist
+dinner roll
+breadstick
 scone
-biscuit : ambiguous
+bannock
+doughnut = donut
+churro
+beignet
+@ DISHFOOD noun
+bread
+loaf : plural=loaves
+ciabatta
+brioche
+naan
+roti
+chapati
+pita
+garlic bread
+bun
+roll
+bagel
+pretzel
+biscuit
+damper
+knot
+twist
+
+# ---- puddings, cakes, sweets -----------------------------------------------
+@ DISH noun
 muffin
 cupcake
 cake
-sponge : ambiguous
+cheesecake
+victoria sponge = victoria sandwich : proper
+gingerbread
+parkin
 brownie
 blondie
 cookie
+snickerdoodle
 shortbread
 flapjack
-bar : ambiguous
-tart
-tartlet
+rock cake
+rocky road
+tiffin
+anzac biscuit : proper
+lamington
 pie
-quiche
-galette
-crumble
 cobbler
-crisp : ambiguous
+clafoutis
 pudding
+bread and butter pudding
+sticky toffee pudding
+rice pudding
 trifle
-custard : ambiguous
+eton mess : proper
+syllabub
+posset
 mousse
+crème brûlée = creme brulee
+crème caramel = creme caramel
 panna cotta
-cheesecake
+tiramisu
 meringue
-pavlova
+pavlova = pav
 soufflé
+roulade
+swiss roll : proper
+bakewell tart : proper
+éclair = eclair
+profiterole
+cream puff
+baklava
+strudel
 ice cream
 sorbet
 gelato
 granita
+sherbet
+ice lolly
+popsicle
 sundae
-jam : ambiguous
-marmalade
-jelly : ambiguous
-chutney : ambiguous
-pickle : ambiguous
-relish
-kimchi
-sauerkraut : ambiguous
+milkshake
 fudge
-toffee : ambiguous
-caramel : ambiguous
+barfi = burfi
+ladoo = laddu
+halwa
+kheer
+gulab jamun
+jalebi
+kulfi
+shrikhand
+mithai
+@ DISHFOOD noun
+sponge
+slice
+bar
+ball
+bite
+crumble
+crisp
+buckle
+betty
+fool
+turnover
+float
+toffee
 brittle
+honeycomb
 praline
-truffle : ambiguous
-marshmallow : ambiguous
-pancake
-waffle
-crepe = crêpe
-french toast
-omelette = omelet
-frittata
-tortilla : ambiguous
-scrambled eggs = scrambled egg : mass
-shakshuka
-porridge
-overnight oats : mass
-oatmeal : ambiguous
-granola
-salad
-slaw = coleslaw
-tabbouleh
-potato salad
-fish and chips : mass
-fishcake = fish cake
-fish pie
-fish finger
-chowder
-ceviche
-schnitzel
-cutlet : ambiguous
-chop : ambiguous
-steak : ambiguous
-rib : ambiguous
-wing : ambiguous
-thigh : ambiguous
-drumstick : ambiguous
-fritter
-hash
-hash brown
-latke
-rösti = rosti
-croquette
-dumpling
-gnocchi
-ravioli : ambiguous
-wonton
-gyoza
-spring roll
-egg roll
-sushi
-poke bowl
-rice bowl
-bowl : ambiguous
-moussaka
-tagine
-goulash
-stroganoff
-bourguignon
-coq au vin
-cassoulet
-ratatouille
-cottage pie
-shepherd's pie
-pot pie
-toad in the hole
-yorkshire pudding
-bubble and squeak
-mash : ambiguous
-mashed potato = mashed potatoes
-crushed potato
-roast potato = roasted potatoes, roast potatoes
-jacket potato
-baked potato
-wedge : ambiguous
-fries : mass
-chip : ambiguous
-baked beans : mass
-refried beans : mass
-black beans : mass
-rice : ambiguous
-dip : ambiguous
-guacamole
-salsa : ambiguous
-smoothie
+truffle
+marshmallow
+candy
+
+# ---- drinks and meals ------------------------------------------------------
+@ DISH noun
 lemonade
+iced tea
 cocktail
-punch : ambiguous
-hot chocolate
+mocktail
+mulled wine : mass
+hot chocolate : mass
 chai
 lassi
-confit
-terrine
-pâté : ambiguous
-ceviche
-drizzle cake
-fudge sundae
-knot
-twist : ambiguous
-dish : ambiguous
-dessert
-supper : ambiguous
-starter
-side dish
+kombucha
+margarita
+sangria : mass
+@ DISHFOOD noun
+punch
+dish : meal
+dessert : meal
+supper : meal
+dinner : meal
+starter : meal
+side dish : meal
+platter : meal
+board : meal
 
+# ---- parts -----------------------------------------------------------------
 @ PARTHEAD noun
 sauce
 gravy
@@ -256,104 +565,155 @@ ganache
 topping
 filling
 stuffing
-dough
-batter
+dough : raw
+batter : raw
 pastry
 crust
-base
-crumb
+streusel
 breadcrumb topping
 crumb topping
 crumble topping
-streusel
+crumb : weak
+crumble : weak
+base : weak
 syrup
 drizzle
 dip
 salsa
-pico de gallo
-pico
-guacamole
+pico de gallo = pico
+guacamole = guac
 relish
 chutney
 pickle
-slaw
-coleslaw
+slaw = coleslaw
 crema
 aioli
-mayo
-mayonnaise
+mayo = mayonnaise
 pesto
 chimichurri
-paste
+gremolata
+salsa verde
+tapenade
+paste : weak
 spice mix
 spice rub
 spice blend
+dry rub
+wet rub
+masala paste
+curry paste
 seasoning mix
-seasoning
-masala
+seasoning : weak
+mix : weak raw
+mixture : weak raw
 tadka = tarka, tempering
+sofrito
 roux
+béchamel = bechamel
 custard
-cream
+cream : weak
 compote
 coulis
-jam
 caramel
-butter
+butter : weak
+curd : weak
 dredge
 coating
 breading
-garnish
-croutons : mass
+breadcrumb : weak
+crouton
+crispy onion
 raita
-wash
+tzatziki
+hummus
 assembly
+patty
+meringue
+sponge : weak
+layer : weak
+shell : weak
+skewer : weak
+salad : weak
+wet ingredient
+dry ingredient
 
+# ---- words of names ----------------------------------------------------------
 @ DISHMOD
 spicy
-classic
-simple
-quick
-easy
-homemade
+homemade = home-made
 creamy
 crispy
-cheesy
 crunchy
+cheesy
 sticky
 warm
 hot
 cold
 fluffy
+chewy
+fudgy
+gooey
+zesty
 vegan
 vegetarian
 veggie
-sunday
+gluten-free
+dairy-free
 weeknight
 overnight
 one-pot = one pot
 one-pan = one pan
+sheet-pan = sheet pan
 pan-fried
 pan-seared
-slow-cooker
+slow-cooker = slow cooker, crockpot, crock pot
 slow-cooked
-pressure-cooker
+pressure-cooker = pressure cooker, instant pot
 air-fryer = air fryer
 oven-baked
+oven-roasted
+beer-battered
 no-bake
+icebox
+freezer
+fridge
 no-knead
 double
 triple
 mini
-giant
 upside-down
 pulled
 loaded
 stuffed
+smashed
+crushed
 buffalo
+bbq = barbecue
 honey
 teriyaki
+tikka
+tandoori
+masala
+jeera
+aloo
+gobi
+palak
+paneer
+jerk
+lemon pepper
+salt and pepper
+sweet and sour
+thai basil : proper
+birthday
+breakfast
+party
+campfire
+@ DISHMOD proper
+sunday
+christmas
 cajun
+creole
+caesar
 thai
 indian
 italian
@@ -363,11 +723,75 @@ french
 korean
 chinese
 japanese
+vietnamese
 moroccan
 spanish
 hungarian
+swedish
+polish
+russian
+german
+turkish
+lebanese
+persian
+ethiopian
+jamaican
+cuban
+brazilian
 english
 irish
 scottish
-southern
+welsh
+cornish
+yorkshire
+lancashire
+swiss
+danish
+dutch
+belgian
+australian
 american
+hawaiian
+texan
+kashmiri
+punjabi
+goan
+bengali
+hyderabadi
+mediterranean
+asian
+@ DISHMOD praise
+quick
+easy
+quick and easy
+super quick
+super easy
+real quick
+speedy
+simple
+simple little
+basic
+regular
+old
+plain
+little
+big
+old-fashioned
+bog-standard
+small
+large
+special
+dead plain
+dead simple
+dead easy
+very own
+hearty
+cosy = cozy
+festive
+ultimate
+signature
+go-to
+cheat's
+lazy
+impromptu
+sneaky

@@ -1,0 +1,114 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The dishes and parts that are begun: found again by their names, added with
+ * the best name that was said.
+ */
+#include "outline/outline.h"
+
+int
+named_dish(const struct outline *o, const struct opening *x)
+{
+	for (size_t i = 0; i < o->dish.n; i++)
+		if (name_is_same(o->dish.v[i].name, x->name))
+			return (int)i;
+	for (size_t i = 0; i < o->dish.n; i++)
+		if (x->lone && !name_is_part(x, o->dish.v[i].sort) &&
+		    (str_is(o->dish.v[i].head, x->head) ||
+			name_has_word(name_own(o->dish.v[i].name), x->head)))
+			return (int)i;
+	return -1;
+}
+
+int
+named_part(const struct outline *o, int dish, const struct opening *x)
+{
+	const struct named *d = dish < 0 ? NULL : &o->dish.v[dish];
+
+	for (size_t i = 1; d && i < d->part.n; i++)
+		if (name_is_same(d->part.v[i].name, x->name))
+			return (int)i;
+	for (size_t i = 1; d && i < d->part.n; i++)
+		if (x->lone && str_is(d->part.v[i].head, x->head))
+			return (int)i;
+	return -1;
+}
+
+/* The longest name that was said of it. */
+static struct str
+better_name(const struct outline *o, const struct opening *x)
+{
+	const struct planned *p = plan_find(&o->plan, x);
+	struct str name = p ? name_own(p->name) : STR("");
+
+	return p && (name_ends(name, name_own(x->name)) || (x->lone && !p->counted))
+		   ? name
+		   : name_own(x->name);
+}
+
+/* "carne asada guacamole" in captions without commas: two dishes. */
+static struct str
+without_others(const struct outline *o, struct str name)
+{
+	for (size_t i = 0; i < o->dish.n; i++) {
+		struct str other = o->dish.v[i].name;
+
+		if (str_starts(name, other) && name.n > other.n && name.p[other.n] == ' ')
+			return str_cut(name, other.n + 1, name.n);
+	}
+	return name;
+}
+
+static int
+add_dish(struct outline *o, struct named x)
+{
+	x.name = without_others(o, x.name);
+	vec_push(o->m->a, &x.part, (struct part_name){STR(""), STR(""), x.token});
+	vec_push(o->m->a, &o->dish, x);
+	return (int)o->dish.n - 1;
+}
+
+int
+named_add_planned(struct outline *o, const struct planned *p, uint32_t token)
+{
+	return add_dish(o, (struct named){.name = name_own(p->name),
+			       .head = p->head,
+			       .sort = p->sort,
+			       .token = token});
+}
+
+int
+named_add(struct outline *o, const struct opening *x)
+{
+	return add_dish(o, (struct named){.name = better_name(o, x),
+			       .head = x->head,
+			       .sort = x->sort,
+			       .token = x->token});
+}
+
+int
+named_add_part(struct outline *o, int dish, const struct opening *x)
+{
+	struct named *d = &o->dish.v[dish];
+	int known = named_part(o, dish, x);
+
+	if (known >= 0)
+		return known;
+	vec_push(
+	    o->m->a, &d->part, (struct part_name){better_name(o, x), x->head, x->token});
+	return (int)d->part.n - 1;
+}
+
+bool
+named_is_open(const struct outline *o, const struct planned *p)
+{
+	for (size_t i = 0; i < o->dish.n; i++)
+		if (name_is_same(o->dish.v[i].name, p->name))
+			return true;
+	return false;
+}
+
+int
+named_add_titled(struct outline *o, struct str name, struct str head, uint32_t token)
+{
+	return add_dish(o, (struct named){.name = name, .head = head, .token = token});
+}

@@ -1,0 +1,491 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * Makes the dishes and parts: names from an overview and from where the cook
+ * turns to them, and which clause belongs where.
+ */
+#include "outline/outline.h"
+
+enum { NEAR_MS = 12000, LEAD = 4 };
+
+static bool
+token_is(const struct maker *m, uint32_t i, const char *class_name)
+{
+	unsigned id = grammar_class(m->g, class_name);
+
+	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
+	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
+}
+
+static uint32_t
+clause_beg(const struct maker *m, const struct clause *q)
+{
+	return chart_top(&m->c)->node.v[q->beg].beg;
+}
+
+static uint32_t
+clause_end(const struct maker *m, const struct clause *q)
+{
+	return chart_top(&m->c)->node.v[q->end - 1].end;
+}
+
+/* "with a slaw and a mayo": the second goes with the dish as well. */
+static void
+spread_with(struct openings *s, const struct maker *m)
+{
+	for (size_t i = 1; i < s->said.n; i++) {
+		const struct opening *p = &s->said.v[i - 1];
+		struct opening *x = &s->said.v[i];
+
+		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
+		    x->token <= p->end + 3 && !token_is(m, x->token - 1, "ADV"))
+			x->kind = OPENING_WITH;
+	}
+}
+
+static void
+turn_to(struct outline *o, uint32_t token, int dish, int part)
+{
+	vec_push(o->m->a, &o->m->turn, (struct turn){token, dish, part});
+	o->now_dish = dish;
+	o->now_part = part;
+	o->finished = false;
+}
+
+/* The token where the cook turns to another name than x after it. Parts: also
+ * to what may be a part of x. */
+static uint32_t
+next_turn(const struct outline *o, const struct opening *x, bool parts)
+{
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *y = &o->openings.said.v[i];
+
+		if (y->token > x->token && y->kind >= OPENING_TOPIC &&
+		    y->sort > NAME_FOOD && (parts || y->sort < NAME_EITHER) &&
+		    !name_is_same(x->name, y->name))
+			return y->token;
+	}
+	return (uint32_t)o->m->c.tokens.token.n;
+}
+
+/* A dish that no overview named, said in so many words. */
+static bool
+opens_unplanned(const struct outline *o, const struct opening *x)
+{
+	size_t foods = returns_measured(o, x->end, next_turn(o, x, false));
+
+	if (foods == 0 || (x->kind == OPENING_FIRST && plan_is_clear(&o->plan)))
+		return false;
+	if (o->now_dish >= 0 && name_has_word(o->dish.v[o->now_dish].name, x->head))
+		return false;
+	if (x->kind == OPENING_HEADING && !x->with_for && x->sort != NAME_PART)
+		return true;
+	if (x->sort == NAME_DISH)
+		return x->marked || !x->lone || x->kind >= OPENING_TURN;
+	if (x->kind < OPENING_TURN || x->sort == NAME_PART || x->lone)
+		return o->now_dish < 0 && x->sort != NAME_PART;
+	return foods > 1;
+}
+
+static bool
+opens_part(const struct outline *o, const struct opening *x)
+{
+	if (x->sort == NAME_PART || x->sort == NAME_EITHER)
+		return true;
+	if (!x->made && (x->kind < OPENING_NEXT || x->sort < NAME_MAYBE))
+		return false;
+	if (x->sort == NAME_DISH && x->kind != OPENING_FIRST)
+		return false;
+	return plan_is_clear(&o->plan) && (x->lone || x->made) &&
+	       returns_measured(o, x->end, next_turn(o, x, true)) > 1;
+}
+
+/* Does the cook turn to it after the work has begun? */
+static bool
+opens_later(const struct outline *o, const struct planned *p)
+{
+	for (size_t i = 0; p && i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if (x->token > o->content + LEAD && x->kind >= OPENING_TOPIC &&
+		    plan_find(&o->plan, x) == p)
+			return true;
+	}
+	return false;
+}
+
+static bool
+is_better_first(
+    const struct outline *o, const struct planned *p, const struct planned *than)
+{
+	if (!p->main || !than)
+		return p->main;
+	if (p->weak != than->weak)
+		return than->weak;
+	if (p->announced != than->announced)
+		return p->announced;
+	return opens_later(o, than) && !opens_later(o, p);
+}
+
+/* The first dish of the plan that isn't begun, of those that aren't turned to
+ * later. */
+static void
+open_planned(struct outline *o, uint32_t token)
+{
+	const struct planned *best = NULL;
+
+	for (size_t i = 0; i < o->plan.item.n; i++) {
+		const struct planned *p = &o->plan.item.v[i];
+
+		if (!p->counted && !named_is_open(o, p) && is_better_first(o, p, best))
+			best = p;
+	}
+	if (best)
+		turn_to(o, token, named_add_planned(o, best, token), 0);
+}
+
+static void
+go_back(struct outline *o, const struct opening *x)
+{
+	int dish = named_dish(o, x);
+
+	if (dish < 0 && named_part(o, o->now_dish, x) >= 0)
+		dish = o->now_dish;
+	if (dish >= 0 && (dish != o->now_dish || o->now_part > 0))
+		turn_to(o, x->token, dish, 0);
+}
+
+static void
+take_strong(struct outline *o, const struct opening *x)
+{
+	int dish = named_dish(o, x), part = named_part(o, o->now_dish, x);
+	const struct planned *p = plan_find(&o->plan, x);
+
+	if (x->kind == OPENING_BARE && !(p && p->main && !named_is_open(o, p)))
+		return;
+	if (part >= 0)
+		turn_to(o, x->token, o->now_dish, part);
+	else if (dish >= 0 && (dish != o->now_dish || o->now_part > 0)) {
+		if (o->dish.v[dish].written)
+			o->dish.v[dish].token = x->token;
+		o->dish.v[dish].written = false;
+		turn_to(o, x->token, dish, 0);
+	} else if (dish >= 0)
+		return;
+	else if (p && p->counted && x->lone)
+		turn_to(o, x->token, -1, -1);
+	else if (p && p->main && (!named_is_open(o, p) || p->counted))
+		turn_to(o, x->token, named_add(o, x), 0);
+	else if (p && !p->main && o->now_dish >= 0)
+		turn_to(o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+	else if (opens_part(o, x)) {
+		if (o->now_dish < 0)
+			open_planned(o, x->token);
+		if (o->now_dish >= 0)
+			turn_to(
+			    o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+	} else if (opens_unplanned(o, x))
+		turn_to(o, x->token, named_add(o, x), 0);
+}
+
+static void
+take(struct outline *o, const struct opening *x)
+{
+	if (x->kind == OPENING_DONE)
+		o->finished =
+		    o->now_part > 0 && named_part(o, o->now_dish, x) == o->now_part;
+	else if (x->kind == OPENING_BACK)
+		go_back(o, x);
+	else if (x->kind == OPENING_BARE ||
+		 (x->kind >= OPENING_TOPIC && x->sort > NAME_TOOL))
+		take_strong(o, x);
+	else if (x->kind >= OPENING_TOPIC && x->sort == NAME_UNLISTED &&
+		 plan_find(&o->plan, x))
+		take_strong(o, x);
+}
+
+/* ---- the first dish ----------------------------------------------------------- */
+
+static bool
+is_said_again(const struct outline *o, const struct opening *x)
+{
+	for (size_t i = 0; i < o->openings.said.n && &o->openings.said.v[i] < x; i++)
+		if (str_is(o->openings.said.v[i].head, x->head))
+			return true;
+	return false;
+}
+
+static bool
+heads_list(const struct outline *o, const struct opening *x)
+{
+	size_t cue = o->m->c.tokens.token.v[x->token].cue + 1;
+
+	return cue < o->m->s->cues && o->m->s->cue[cue].kind != CUE_SPEECH;
+}
+
+static bool
+opens_first(const struct outline *o, const struct opening *x)
+{
+	const struct maker *m = o->m;
+	int64_t at = place_of(m, o->content, o->content + 1).cue_ms;
+	int64_t t = place_of(m, x->token, x->token + 1).cue_ms;
+	const struct planned *p = plan_find(&o->plan, x);
+	bool near =
+	    m->c.tokens.token.v[x->token].cue == m->c.tokens.token.v[o->content].cue ||
+	    at - t <= NEAR_MS;
+
+	if (x->kind == OPENING_FIRST)
+		return p || x->sort >= NAME_MAYBE ||
+		       (x->sort == NAME_FOOD && !plan_is_clear(&o->plan));
+	if (x->kind < OPENING_TOPIC || x->sort == NAME_PART || (p && !p->main))
+		return false;
+	if (x->kind == OPENING_HEADING && heads_list(o, x))
+		return false;
+	if (!p && x->sort < NAME_DISH)
+		return false;
+	if (x->kind == OPENING_TURN && opens_later(o, p))
+		return false;
+	return near || is_said_again(o, x);
+}
+
+/* Is x a better sign of where the first dish begins than y before it? */
+static bool
+is_better_opening(const struct outline *o, const struct opening *x, const struct opening *y)
+{
+	const struct planned *p = plan_find(&o->plan, x), *q = plan_find(&o->plan, y);
+
+	if (y->kind == OPENING_FIRST && q && q->main)
+		return false;
+	if (q && q->main && q->announced && !q->weak && p != q)
+		return p && p->main && p->announced && !p->weak;
+	return true;
+}
+
+/* A dish that only the title names begins with the first words. */
+static uint32_t
+first_spoken(const struct outline *o)
+{
+	const struct maker *m = o->m;
+
+	for (uint32_t i = 0; i < m->c.tokens.token.n; i++)
+		if (m->s->cue[m->c.tokens.token.v[i].cue].kind == CUE_SPEECH &&
+		    !token_is(m, i, "BREAK"))
+			return i;
+	return 0;
+}
+
+static const struct opening *
+open_first(struct outline *o)
+{
+	const struct opening *best = NULL;
+	const struct planned *p = NULL;
+
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if (x->token <= o->content + LEAD && opens_first(o, x) &&
+		    (!best || is_better_opening(o, x, best)))
+			best = x;
+	}
+	if (best)
+		take_strong(o, best);
+	if (o->dish.n)
+		return best;
+	for (size_t i = 0; i < o->plan.item.n; i++)
+		if (is_better_first(o, &o->plan.item.v[i], p))
+			p = &o->plan.item.v[i];
+	if (p && p->token < UINT32_MAX)
+		turn_to(o, o->content, named_add_planned(o, p, o->content), 0);
+	else if (p)
+		turn_to(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
+	return NULL;
+}
+
+/* No name was said: the title, else any. */
+static void
+name_unnamed(struct outline *o)
+{
+	const struct maker *m = o->m;
+	struct str name = m->s->title, head = STR("");
+	uint32_t at = o->content == UINT32_MAX ? 0 : o->content;
+
+	for (size_t i = 0; !name.n && i < o->openings.said.n; i++)
+		if (o->openings.said.v[i].sort >= NAME_MAYBE) {
+			name = o->openings.said.v[i].name;
+			head = o->openings.said.v[i].head;
+		}
+	if (!name.n)
+		name = STR("recipe");
+	turn_to(o, 0, named_add_titled(o, name, head, at), 0);
+}
+
+/* ---- written lists ------------------------------------------------------------ */
+
+/* A heading of a list: "Traybake", "For the drizzle". */
+static void
+take_written(struct outline *o, const struct opening *x)
+{
+	const struct planned *p = plan_find(&o->plan, x);
+	int dish = named_dish(o, x);
+	bool part = x->sort == NAME_PART || x->sort == NAME_EITHER || x->with_for;
+
+	if (dish >= 0 && x->with_for &&
+	    str_find(o->m->s->title, STR(" with ")) < o->m->s->title.n)
+		dish = -1;
+	if (dish >= 0)
+		turn_to(o, x->token, dish, 0);
+	else if (p && p->main && !named_is_open(o, p)) {
+		turn_to(o, x->token, named_add(o, x), 0);
+		o->dish.v[o->now_dish].written = true;
+	} else if (part)
+		turn_to(o, x->token, 0, named_add_part(o, 0, x));
+}
+
+/* What is written before the first dish is begun belongs to the dishes, too. */
+static void
+read_written(struct outline *o, const struct opening *first)
+{
+	struct maker *m = o->m;
+	uint32_t begin = o->dish.v[0].token;
+	int part = -1;
+
+	m->turn.n = 0;
+	turn_to(o, 0, m->s->cue[m->c.tokens.token.v[0].cue].kind == CUE_SPEECH ? -1 : 0, 0);
+	for (size_t i = 0; i < o->openings.said.n; i++)
+		if (o->openings.said.v[i].kind == OPENING_HEADING &&
+		    o->openings.said.v[i].token < begin)
+			take_written(o, &o->openings.said.v[i]);
+	for (size_t i = 0; i < m->clause.n && clause_end(m, &m->clause.v[i]) <= begin;
+	     i++) {
+		struct clause *q = &m->clause.v[i];
+
+		for (size_t t = 0; t < m->turn.n && work_is_written(m, q); t++)
+			if (m->turn.v[t].token <= clause_beg(m, q)) {
+				q->dish = m->turn.v[t].dish;
+				q->part = m->turn.v[t].part;
+			}
+	}
+	if (first)
+		part = named_part(o, 0, first);
+	turn_to(o, begin, 0, part < 0 ? 0 : part);
+}
+
+/* ---- the walk --------------------------------------------------------------- */
+
+/* "Today we're making turkey burgers": says what, and does nothing. */
+static bool
+only_names(const struct outline *o, const struct clause *q, const struct opening *x)
+{
+	return x && x->token >= clause_beg(o->m, q) && x->sort >= NAME_MAYBE &&
+	       clause_end(o->m, q) <= x->end + 2;
+}
+
+/* Takes the names up to a token; the last that turned to something. */
+static const struct opening *
+take_names(struct outline *o, size_t *next, uint32_t end)
+{
+	const struct opening *turned = NULL;
+
+	for (; *next < o->openings.said.n; (*next)++) {
+		const struct opening *x = &o->openings.said.v[*next];
+		size_t turns = o->m->turn.n;
+
+		if (x->token >= end)
+			break;
+		if (x->token > o->dish.v[0].token)
+			take(o, x);
+		if (o->m->turn.n > turns || x->token == o->dish.v[0].token)
+			turned = x;
+	}
+	return turned;
+}
+
+static void
+walk(struct outline *o)
+{
+	struct maker *m = o->m;
+	size_t next = 0;
+
+	for (size_t i = 0; i < m->clause.n; i++) {
+		struct clause *q = &m->clause.v[i];
+		size_t turns = m->turn.n;
+		const struct opening *turned = take_names(o, &next, clause_end(m, q));
+		int dish;
+
+		if (clause_end(m, q) <= o->dish.v[0].token)
+			continue;
+		dish = m->turn.n == turns ? returns_to(o, q) : -1;
+		if (dish >= 0 && (dish != o->now_dish || o->now_part > 0))
+			turn_to(o, clause_beg(m, q), dish, 0);
+		if (only_names(o, q, turned))
+			continue;
+		q->dish = o->now_dish;
+		q->part = o->now_part;
+		returns_note(o, q);
+	}
+}
+
+static void
+make_dishes(struct outline *o)
+{
+	struct draft *d = o->m->d;
+
+	d->dish = arena_array(o->m->a, o->dish.n, struct dish);
+	d->dishes = o->dish.n;
+	for (size_t i = 0; i < o->dish.n; i++) {
+		const struct named *x = &o->dish.v[i];
+		struct dish *dish = &d->dish[i];
+
+		dish->name = x->name;
+		dish->place = place_of(o->m, x->token, x->token + 1);
+		dish->beg_ms = dish->end_ms = dish->place.cue_ms;
+		dish->active_ms = dish->total_ms = dish->claimed_ms = -1;
+		dish->part = arena_array(o->m->a, x->part.n, struct part);
+		dish->parts = x->part.n;
+		for (size_t k = 0; k < x->part.n; k++) {
+			dish->part[k].name = x->part.v[k].name;
+			dish->part[k].place =
+			    place_of(o->m, x->part.v[k].token, x->part.v[k].token + 1);
+		}
+	}
+}
+
+/* The names in the episode's title, which the chart leaves out. */
+static void
+read_title(struct outline *o)
+{
+	struct maker *m = o->m;
+	struct script *s = arena_new(m->a, struct script);
+	struct cue *q = arena_new(m->a, struct cue);
+	struct chart *c = arena_new(m->a, struct chart);
+
+	if (!m->s->title.n)
+		return;
+	*q = (struct cue){.kind = CUE_SPEECH, .text = {0, (uint32_t)m->s->title.n}};
+	*s = (struct script){.text = m->s->title, .cue = q, .cues = 1};
+	chart_make(c, m->g, s, m->a);
+	openings_find(&o->title, c);
+	spread_with(&o->title, m);
+}
+
+void
+outline_make(struct maker *m)
+{
+	struct outline o = {.m = m, .now_dish = -1};
+	const struct opening *first = NULL;
+
+	if (m->c.tokens.token.n == 0)
+		return;
+	openings_find(&o.openings, &m->c);
+	spread_with(&o.openings, m);
+	read_title(&o);
+	o.content = work_begins(&o);
+	o.plan.arena = m->a;
+	plan_make(&o.plan, &o.openings, &o.title, o.content);
+	if (o.content != UINT32_MAX)
+		first = open_first(&o);
+	if (o.dish.n == 0)
+		name_unnamed(&o);
+	read_written(&o, first);
+	walk(&o);
+	make_dishes(&o);
+}

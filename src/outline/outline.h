@@ -1,0 +1,74 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * The outline under construction: names that were said, dishes and parts made
+ * of them. For src/outline alone.
+ */
+#ifndef TAMIS_OUTLINE_H
+#define TAMIS_OUTLINE_H
+
+#include "clause/maker.h"
+#include "outline/plan.h"
+
+enum { MENTIONS = 16 };
+
+struct part_name {
+	struct str name, head;
+	uint32_t token;
+};
+
+struct named {
+	struct str name, head;
+	enum name_sort sort;
+	uint32_t token;
+	bool written;               /* so far only in a list */
+	VEC(struct part_name) part; /* the first is the dish itself */
+};
+
+/* A food that a part has used. */
+struct used {
+	struct str key;
+	int dish, part;
+};
+
+/* A time that a part has waited. */
+struct waited {
+	int64_t ms;
+	int dish, part;
+};
+
+struct outline {
+	struct maker *m;
+	struct openings title, openings;
+	struct plan plan;
+	VEC(struct named) dish;
+	VEC(struct used) used;
+	VEC(struct waited) waited;
+	uint32_t content; /* token where the work begins; UINT32_MAX never */
+	int now_dish, now_part;
+	bool finished; /* "that's the sauce": what is new is none of it */
+};
+
+/* work.c: the token where the work begins; UINT32_MAX never. */
+uint32_t work_begins(const struct outline *o);
+/* A list, a heading or a caption on the screen: not said. */
+bool work_is_written(const struct maker *m, const struct clause *q);
+
+/* named.c: the dish, or the part of a dish, that x names; -1 none. */
+int named_dish(const struct outline *o, const struct opening *x);
+int named_part(const struct outline *o, int dish, const struct opening *x);
+bool named_is_open(const struct outline *o, const struct planned *p);
+/* Its index. A part that is known already is found again. */
+int named_add(struct outline *o, const struct opening *x);
+int named_add_planned(struct outline *o, const struct planned *p, uint32_t token);
+int named_add_titled(struct outline *o, struct str name, struct str head, uint32_t token);
+int named_add_part(struct outline *o, int dish, const struct opening *x);
+
+/* returns.c: what the clause adds to `used` and `waited`. */
+void returns_note(struct outline *o, const struct clause *q);
+/* The dish that the clause goes back to, from a part or another dish; -1 none.
+ * Sets finished. */
+int returns_to(struct outline *o, const struct clause *q);
+/* How many foods with an amount are mentioned in [beg, end) of the tokens. */
+size_t returns_measured(const struct outline *o, uint32_t beg, uint32_t end);
+
+#endif
