@@ -701,7 +701,6 @@ palak
 paneer
 jerk
 lemon pepper
-salt and pepper
 sweet and sour
 thai basil : proper
 birthday
