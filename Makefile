@@ -22,11 +22,12 @@ sources := $(sort $(wildcard src/*.c src/*/*.c))
 headers := $(sort $(wildcard src/*.h src/*/*.h))
 tests := $(sort $(wildcard tests/*/*.[ch]))
 grammars := $(sort $(wildcard $(foreach e,lex gram tsv,grammars/*.$e grammars/*/*.$e)))
+assets := $(sort $(wildcard src/*/*.css src/*/*.js))
 # Every place a grammar folder or file can be added in.
 grammar_folders := $(sort $(wildcard grammars grammars/*/))
 
 object = $(patsubst %.c,$(B)/obj/%.o,$1)
-lib_objects := $(call object,$(filter-out src/cli/%,$(sources))) $(B)/obj/embedded.o
+lib_objects := $(call object,$(filter-out src/cli/%,$(sources))) $(B)/obj/embedded.o $(B)/obj/assets.o
 cli_objects := $(call object,$(filter src/cli/%,$(sources)))
 support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
@@ -49,6 +50,8 @@ $(B)/lib.list: FORCE
 	$(call keep,$(lib_objects))
 $(B)/grammar.list: FORCE
 	$(call keep,$(grammars))
+$(B)/asset.list: FORCE
+	$(call keep,$(assets))
 
 libraries:
 	@$(PKG_CONFIG) --exists --print-errors $(LIBRARIES) || \
@@ -59,8 +62,10 @@ $(B)/obj/%.o: %.c $(B)/flags | libraries
 	$(COMPILE) -MMD -MP -c -o $@ $<
 
 $(B)/embedded.c: tests/embed.sh $(B)/grammar.list $(grammars)
-	sh tests/embed.sh $(grammars) > $@
-$(B)/obj/embedded.o: $(B)/embedded.c $(B)/flags $(grammars)
+	sh tests/embed.sh tamis_embedded grammar/embedded.h grammars/ $(grammars) > $@
+$(B)/assets.c: tests/embed.sh $(B)/asset.list $(assets)
+	sh tests/embed.sh tamis_assets page/assets.h src/page/ $(assets) > $@
+$(B)/obj/embedded.o $(B)/obj/assets.o: $(B)/obj/%.o: $(B)/%.c $(B)/flags $(grammars) $(assets)
 	@mkdir -p $(@D)
 	$(COMPILE) -MMD -MP -c -o $@ $<
 

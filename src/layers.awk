@@ -18,6 +18,7 @@ BEGIN {
 	may["check"] = "base grammar"
 	may["write"] = "base grammar"
 	may["publish"] = "base grammar write"
+	may["page"] = "base grammar write publish"
 	may["archive"] = "base"
 	may["desk"] = "base archive"
 	may["cli"] = "base archive desk"

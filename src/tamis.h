@@ -386,6 +386,9 @@ void tamis_draft_free(struct draft *d);
 /* How a recipe is written. All zero is the style of tamis itself. */
 struct tamis_style {
 	unsigned heading; /* level of a dish's title, from 1; 0 is 1 */
+	/* Where the episode can be watched, http or https, for links and for
+	 * structured data; NULL unknown. */
+	const char *video;
 };
 
 /* Output formats, in table order; NULL past the last. */

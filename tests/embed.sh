@@ -1,23 +1,27 @@
 #!/bin/sh
 # SPDX-License-Identifier: ISC
-# Prints the C source that builds the grammar files named on the command line
-# (grammars/en/foods.lex ...) into the program; see src/grammar/embedded.h.
+# Prints the C source that builds files into the program as a table of them;
+# see src/grammar/embedded.h and src/page/assets.h.
+#   sh tests/embed.sh TABLE HEADER FOLDER/ FILE...
+# FOLDER/ is taken off the files' names.
 set -eu
 
-echo '#include "grammar/embedded.h"'
+table=$1 header=$2 folder=$3
+shift 3
+echo "#include \"$header\""
 i=0
 for f; do
   cat <<END
-extern const char tamis_embedded_$i[];
-__asm__(".pushsection .rodata\n.hidden tamis_embedded_$i\n.global tamis_embedded_$i\n"
-        "tamis_embedded_$i: .incbin \"$f\"\n.byte 0\n.popsection\n");
+extern const char ${table}_$i[];
+__asm__(".pushsection .rodata\n.hidden ${table}_$i\n.global ${table}_$i\n"
+        "${table}_$i: .incbin \"$f\"\n.byte 0\n.popsection\n");
 END
   i=$((i + 1))
 done
-echo 'const struct embedded_file tamis_embedded[] = {'
+echo "const struct embedded_file ${table}[] = {"
 i=0
 for f; do
-  printf '\t{"%s", {tamis_embedded_%d, %d}},\n' "${f#grammars/}" "$i" "$(wc -c < "$f")"
+  printf '\t{"%s", {%s_%d, %d}},\n' "${f#"$folder"}" "$table" "$i" "$(wc -c < "$f")"
   i=$((i + 1))
 done
 printf '\t{0}\n};\n'

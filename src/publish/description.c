@@ -105,7 +105,8 @@ put_findings(struct buf *out, const struct draft *d, int dish, const char *code)
 		if (f->dish != dish || strcmp(f->kind->code, code) != 0)
 			continue;
 		text_title(&text, f->message);
-		buf_put_char(&text, '.');
+		if (text.n && !strchr(".!?", text.v[text.n - 1]))
+			buf_put_char(&text, '.');
 		put_line(out, "- ", buf_str(&text));
 	}
 }

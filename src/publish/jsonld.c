@@ -8,10 +8,14 @@
 #include <inttypes.h>
 
 #include "base/print.h"
+#include "publish/brief.h"
+#include "publish/video.h"
 #include "write/method.h"
 #include "write/node.h"
 #include "write/text.h"
 #include "write/writers.h"
+
+enum { CLIP_NAME_MOST = 60 };
 
 static void
 put_type(struct node o, const char *type)
@@ -92,13 +96,33 @@ put_ingredients(struct node o, const struct dish *d)
 	}
 }
 
+/* Where the step is shown; endings are not known. */
 static void
-put_step(struct node list, const struct step *s)
+put_clip(struct node o, const struct step *s, const char *video)
+{
+	int64_t ms = s->place.cue_ms >= 0 ? s->place.cue_ms : s->place.at_ms;
+	struct buf name = buf_in(o.arena), url = buf_in(o.arena);
+	struct node clip;
+
+	if (!video || ms < 0)
+		return;
+	clip = node_object(o, "video");
+	put_type(clip, "Clip");
+	brief_sentence(&name, s->text, CLIP_NAME_MOST);
+	node_str(clip, "name", buf_str(&name));
+	node_int(clip, "startOffset", ms / 1000);
+	video_put(&url, video, ms);
+	node_str(clip, "url", buf_str(&url));
+}
+
+static void
+put_step(struct node list, const struct step *s, const char *video)
 {
 	struct node o = node_object(list, NULL);
 
 	put_type(o, "HowToStep");
 	node_str(o, "text", s->text);
+	put_clip(o, s, video);
 }
 
 static struct node
@@ -118,7 +142,7 @@ put_section(struct node list, const struct dish *d, const struct part *p)
 
 /* A section for each run of steps of one part, as in the written method. */
 static void
-put_instructions(struct node o, const struct dish *d)
+put_instructions(struct node o, const struct dish *d, const char *video)
 {
 	size_t n;
 	const struct method_step *m = method_steps(o.arena, d, &n);
@@ -130,13 +154,29 @@ put_instructions(struct node o, const struct dish *d)
 	for (size_t i = 0; i < n; i++) {
 		if (m[i].opens)
 			steps = put_section(list, d, m[i].part);
-		put_step(steps, m[i].step);
+		put_step(steps, m[i].step, video);
 	}
 }
 
-void
-jsonld_put_dish(struct buf *out, const struct draft *d, size_t dish)
+static void
+put_video(struct node o, const struct draft *d, struct str name, const char *video)
 {
+	struct str title = str_trim(d->script->title);
+	struct node v;
+
+	if (!video)
+		return;
+	v = node_object(o, "video");
+	put_type(v, "VideoObject");
+	node_str(v, "name", title.n ? title : name);
+	node_str(v, "url", str_of(video));
+}
+
+void
+jsonld_put_dish(
+    struct buf *out, const struct draft *d, const struct tamis_style *style, size_t dish)
+{
+	const char *video = video_of(style);
 	const struct dish *v = &d->dish[dish];
 	struct node o = node_root(out->arena);
 	struct buf name = buf_in(out->arena);
@@ -149,9 +189,10 @@ jsonld_put_dish(struct buf *out, const struct draft *d, size_t dish)
 	put_yield(o, v);
 	if (v->total_ms > 0 || v->claimed_ms > 0)
 		put_time(o, "totalTime", v->total_ms > 0 ? v->total_ms : v->claimed_ms);
+	put_video(o, d, buf_str(&name), video);
 	put_tools(o, v);
 	put_ingredients(o, v);
-	put_instructions(o, v);
+	put_instructions(o, v, video);
 	node_print(o, out);
 }
 
@@ -160,12 +201,11 @@ write_jsonld(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
 	(void)g;
-	(void)style;
 	buf_put_z(out, "[\n");
 	for (size_t i = 0; i < d->dishes; i++) {
 		if (i > 0)
 			buf_put_z(out, ",\n");
-		jsonld_put_dish(out, d, i);
+		jsonld_put_dish(out, d, style, i);
 	}
 	buf_put_z(out, "]\n");
 }
