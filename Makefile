@@ -33,7 +33,7 @@ support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
 
 .PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
-	format bless install clean help libraries FORCE
+	format readme bless install clean help libraries FORCE
 .DELETE_ON_ERROR:
 .SECONDARY:
 
@@ -133,6 +133,9 @@ cover: ## lines that the tests reach, by file
 
 format: ## clang-format every source in place
 	clang-format -i $(sources) $(headers) $(tests)
+
+readme: all ## renew the output that README.md shows
+	@sh tests/readme.sh $(B) renew
 
 bless: all $(B)/test/test_cases ## show what changed in the golden files; ask; take it
 	-@B=$(B) $(B)/test/test_cases >/dev/null 2>&1
