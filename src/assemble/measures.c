@@ -42,7 +42,7 @@ look_at_word(const struct maker *m, uint32_t token, struct measure *x)
 	if (token_has_flag(m, token, "ATLEAST", "article") &&
 	    (token == 0 || !token_has(m, token - 1, "ART")))
 		return;
-	if (loose && (x->kind == MEASURE_LENGTH || x->kind == MEASURE_AMOUNT))
+	if (loose && x->kind != MEASURE_DURATION)
 		return;
 	if (token_has(m, token, "UPTO") && x->kind != MEASURE_TEMPERATURE)
 		x->bound = BOUND_MAX;
@@ -318,9 +318,13 @@ collect_count(struct maker *m, const struct node *n)
 		   !node_is(&m->c, amount.v, "NUM") || !value_of_nodes(&m->c, amount, &q)) {
 		return;
 	}
+	if (q.max.num == 0)
+		return;
 	s.value = (struct amount){true, true, q.min, q.max, NULL};
 	s.reversed = q.reversed;
 	s.tokens = (struct span){amount.v->beg, amount.v->end};
+	if (token_has(m, s.tokens.beg, "ANOTHER"))
+		s.tokens.beg = s.tokens.end;
 	if (node_field(&m->c, n, "food", &food))
 		s.tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))

@@ -1,29 +1,73 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Which country's units a script speaks: by the units and scales it names.
+ * Which country's units a script speaks: by the words and units that it says,
+ * weighed in grammars/en/regions.lex, and the numbers on its ovens.
  */
 #include "clause/maker.h"
 
-struct sign {
-	const char *unit;
-	int us, uk;
-};
+enum { US, UK, OTHERS, REGIONS = 5 };
+static const char *const names[REGIONS] = {"us", "uk", "ca", "au", "in"};
 
-/* How much a unit speaks for US customary or for metric (UK) measures. */
-static const struct sign signs[] = {{"cup", 2, 0}, {"stick", 3, 0}, {"quart", 3, 0},
-    {"ounce", 2, 0}, {"pound", 2, 0}, {"fahrenheit", 4, 0}, {"fluid-ounce", 1, 0},
-    {"gallon", 2, 0}, {"inch", 1, 0}, {"gram", 0, 3}, {"kilogram", 0, 3},
-    {"millilitre", 0, 3}, {"litre", 0, 2}, {"celsius", 0, 4}, {"centimetre", 0, 2},
-    {"decilitre", 0, 3}, {"centilitre", 0, 2}, {"millimetre", 0, 2}, {"gas-mark", 0, 6}};
+/* From this on a country of its own outweighs the two systems. */
+enum { ENOUGH = 6, HOT_WEIGHT = 3 };
 
 static void
-weigh(struct str unit, int *us, int *uk)
+weigh(int score[REGIONS], const struct entry *e, unsigned class_id)
 {
-	for (size_t i = 0; i < sizeof signs / sizeof *signs; i++)
-		if (str_is_z(unit, signs[i].unit)) {
-			*us += signs[i].us;
-			*uk += signs[i].uk;
-		}
+	for (size_t i = 0; e && i < e->reading.n; i++) {
+		const struct reading *r = &e->reading.v[i];
+		struct str weight = lexeme_get(r->lexeme, "weight");
+		struct str region = lexeme_get(r->lexeme, "region");
+		uint64_t n = 1;
+
+		if (!classset_has(&r->classes, class_id))
+			continue;
+		str_to_u64(weight, &n);
+		for (size_t k = 0; k < REGIONS; k++)
+			if (str_is_z(region, names[k]))
+				score[k] += (int)n;
+	}
+}
+
+static bool
+is_unit(const struct chart *c, const struct token *t)
+{
+	static const char *const classes[] = {"UNIT", "LENGTHUNIT", "SCALE", "GASMARK"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++) {
+		unsigned id = grammar_class(c->g, classes[i]);
+
+		if (id < CLASSES_MAX && classset_has(&t->entry->classes, id))
+			return true;
+	}
+	return false;
+}
+
+static void
+weigh_words(const struct chart *c, unsigned class_id, int score[REGIONS])
+{
+	for (size_t i = 0; i < c->tokens.token.n; i++) {
+		const struct token *t = &c->tokens.token.v[i];
+
+		if (classset_has(&t->entry->classes, class_id) && !is_unit(c, t))
+			weigh(score, t->entry, class_id);
+	}
+}
+
+/* No oven is set to more than 275 degrees Celsius. */
+static void
+weigh_measure(
+    const struct chart *c, unsigned class_id, const struct said *s, int score[REGIONS])
+{
+	struct arena *a = c->arena;
+
+	if (s->value.unit)
+		weigh(score,
+		    lexicon_find(&c->g->lexicon, lexicon_key(a, s->value.unit->name)),
+		    class_id);
+	else if (s->kind == MEASURE_TEMPERATURE && s->value.known &&
+		 ratio_order(s->value.max, ratio_int(275)) > 0)
+		score[US] += HOT_WEIGHT;
 }
 
 const char *
@@ -31,17 +75,23 @@ region_of(const struct chart *c)
 {
 	const struct level *l = chart_level(c, "compound");
 	const struct level *top = l ? l : chart_top(c);
-	int us = 1, uk = 0;
+	unsigned class_id = grammar_class(c->g, "REGIONAL");
+	int score[REGIONS] = {[US] = 1};
+	size_t best = US;
 
+	if (class_id == CLASSES_MAX)
+		return names[US];
+	weigh_words(c, class_id, score);
 	for (size_t i = 0; i < top->node.n; i++) {
 		struct said said;
 
-		if (!measure_of(c, NULL, &top->node.v[i], &said))
-			continue;
-		if (said.value.unit)
-			weigh(said.value.unit->name, &us, &uk);
-		else if (said.kind == MEASURE_TEMPERATURE && said.value.known)
-			*(ratio_order(said.value.max, ratio_int(275)) > 0 ? &us : &uk) += 3;
+		if (measure_of(c, NULL, &top->node.v[i], &said))
+			weigh_measure(c, class_id, &said, score);
 	}
-	return us >= uk ? "us" : "uk";
+	if (score[UK] > score[US])
+		best = UK;
+	for (size_t k = OTHERS; k < REGIONS; k++)
+		if (score[k] >= ENOUGH && (best < OTHERS || score[k] > score[best]))
+			best = k;
+	return names[best];
 }

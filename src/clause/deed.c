@@ -70,7 +70,7 @@ scale_of(const struct maker *m, const struct said *s, bool internal)
 	if (s->value.unit || !s->value.known)
 		return s->value.unit;
 	if (!fahrenheit)
-		fahrenheit = ratio_order(s->value.max, ratio_int(internal ? 100 : 275)) > 0;
+		fahrenheit = ratio_order(s->value.max, ratio_int(internal ? 122 : 275)) > 0;
 	return grammar_unit(
 	    m->g, fahrenheit ? STR("fahrenheit") : STR("celsius"), m->region);
 }

@@ -371,6 +371,17 @@ is_on_clock(const struct measurer *m, const struct node *n)
 	       (v.den == 1 && v.num >= 10 && v.num < 60 && v.num % 5 == 0);
 }
 
+/* "375 350 degrees": both are settings of an oven. */
+static bool
+resets(const struct measurer *m, const struct node *n)
+{
+	struct said s;
+	struct ratio first = field_ratio(m, n, "firstnumber");
+
+	return repaired_whole(m, n, &s) && first.den == 1 && first.num % 5 == 0 &&
+	       first.num >= 90 && ratio_order(first, s.value.min) != 0;
+}
+
 static bool
 sides_hold(const struct measurer *m, const struct node *n, struct str check)
 {
@@ -380,7 +391,8 @@ sides_hold(const struct measurer *m, const struct node *n, struct str check)
 	struct ratio hi;
 
 	if (str_is_z(check, "replaces"))
-		return two_sides(m, n, repair_field, side) && replaces(&side[0], &side[1]);
+		return two_sides(m, n, repair_field, side) ? replaces(&side[0], &side[1])
+							   : resets(m, n);
 	if (!two_sides(m, n, range_field, side) ||
 	    !in_unit(side[0].value.unit, &side[1].value, &hi))
 		return false;

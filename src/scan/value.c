@@ -241,7 +241,7 @@ is_part(struct quantity q)
 static bool
 is_on_dial(struct quantity q)
 {
-	return q.min.den == 1 && q.min.num % 5 == 0 && is_between(q, 70, 600);
+	return q.min.den == 1 && q.min.num % 5 == 0 && is_between(q, 70, 1000);
 }
 
 static bool
@@ -250,11 +250,17 @@ is_inside(struct quantity q)
 	return is_between(q, 40, 400);
 }
 
+static bool
+is_warm(struct quantity q)
+{
+	return q.min.den == 1 && is_between(q, 40, 1000);
+}
+
 static const struct {
 	const char *name;
 	bool (*holds)(struct quantity q);
 } checks[] = {{"rising", is_rising}, {"heard", is_rising}, {"part", is_part},
-    {"dial", is_on_dial}, {"inside", is_inside}};
+    {"dial", is_on_dial}, {"inside", is_inside}, {"warm", is_warm}};
 
 bool
 value_holds(const struct chart *c, const struct node *n)

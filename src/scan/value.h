@@ -32,6 +32,7 @@ bool value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity
  *   part     less than 1
  *   dial     a multiple of five that a cooker is set to
  *   inside   what a thermometer in food or oil may read
+ *   warm     either
  * Other names are none of this file's. */
 bool value_holds(const struct chart *c, const struct node *n);
 

@@ -68,7 +68,7 @@ read_measures(struct reader *r, struct str words)
 {
 	static const char *const kind[] = {
 	    "amount", "count", "temperature", "duration", "length"};
-	struct tamis_options o = {r->region, 0};
+	struct tamis_options o = {.region = r->region};
 	struct buf b = buf_in(&r->arena);
 	struct err e = {0};
 	struct draft *d = tamis_draft(r->g, &o, make_captions(r, words), "case.vtt", &e);
