@@ -95,6 +95,7 @@ take_deed(struct stepper *k, const struct deed *d)
 	if (s->doneness.place.span.end == 0)
 		s->doneness.place = d->doneness.place;
 	k->full = k->full || d->duration.present ||
+		  (s->preheats && !d->foods && !s->heats) ||
 		  (d->heats && (d->doneness.text.n || d->doneness.known));
 }
 

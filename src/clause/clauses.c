@@ -170,6 +170,48 @@ lists_food(const struct cutter *k, uint32_t end)
 	return is_food(k, i);
 }
 
+/* "four hundred degrees, fifteen minutes, shake them once": a setting and a time
+ * stand for themselves, where nothing opens the sentence that needs the verb. */
+static bool
+tells_heat(const struct cutter *k, uint32_t end)
+{
+	const struct node *first = &k->top->node.v[k->now.beg];
+
+	if (is_raw(k, first, "WHEN") || is_raw(k, first, "PREP") ||
+	    is_raw(k, first, "UNTIL"))
+		return false;
+	for (uint32_t i = k->now.beg; i < end; i++)
+		if (node_is(&k->m->c, &k->top->node.v[i], "DUR") ||
+		    node_is(&k->m->c, &k->top->node.v[i], "TEMP"))
+			return true;
+	return false;
+}
+
+/* "brush the glaze over it, four hundred degrees, twelve minutes": a setting or
+ * a time without a preposition, after a verb that heats nothing. */
+static bool
+starts_heat(const struct cutter *k, uint32_t at)
+{
+	const struct node *n = &k->top->node.v[at], *before = at ? n - 1 : NULL;
+	static const char *const kinds[] = {
+	    "coat", "season", "add", "move", "shape", "cut", "mix", "garnish"};
+	struct str kind = lexeme_get(k->now.action, "kind");
+	bool inert = false;
+
+	if (k->now.kind != CLAUSE_DO || k->now.verb == UINT32_MAX || k->absorbing ||
+	    (!node_is(&k->m->c, n, "DUR") && !node_is(&k->m->c, n, "TEMP")))
+		return false;
+	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
+		inert = inert || str_is_z(kind, kinds[i]);
+	while (before && before > &k->top->node.v[k->now.verb] &&
+	       (is_raw(k, before, "APPROX") || is_raw(k, before, "FILLER")))
+		before--;
+	return inert && before > &k->top->node.v[k->now.verb] &&
+	       !is_raw(k, before, "PREP") && !is_raw(k, before, "PRON") &&
+	       !is_raw(k, before, "ANOTHER") && !is_raw(k, before, "MANNER") &&
+	       !is_raw(k, before, "TOWORD");
+}
+
 static void
 meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 {
@@ -183,7 +225,8 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	if (kind == CLAUSE_GO && k->now.verb != UINT32_MAX && at == k->now.verb + 1)
 		return;
 	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_matter(k, at)) ||
-	    (kind == CLAUSE_DO && lists_food(k, at))) {
+	    (kind == CLAUSE_DO && (lists_food(k, at) || tells_heat(k, at))) ||
+	    (kind == CLAUSE_GO && has_matter(k, at))) {
 		uint32_t from = back_up(k, at);
 
 		close(k, from);
@@ -305,7 +348,8 @@ meet(struct cutter *k, uint32_t at)
 	}
 	if (k->open && at > k->now.beg && parts_talk(k, at) && has_content(k, at))
 		close(k, at);
-	if (k->open && k->now.verb != UINT32_MAX && moves_on(k, at)) {
+	if (k->open && k->now.verb != UINT32_MAX &&
+	    (moves_on(k, at) || starts_heat(k, at))) {
 		close(k, at);
 		open(k, at);
 	}
@@ -316,7 +360,8 @@ meet(struct cutter *k, uint32_t at)
 		k->absorbed = false;
 	} else if (k->absorbing && ends_subordinate(k, at)) {
 		k->absorbing = false;
-	} else if (k->absorbing && is_raw(k, n, "BE")) {
+	} else if (k->absorbing && (is_raw(k, n, "BE") || is_raw(k, n, "STATE") ||
+				       is_raw(k, n, "STATEVERB"))) {
 		k->absorbed = true;
 	}
 	if (verb_kind(&k->m->c, n, &kind))

@@ -60,6 +60,23 @@ proper_words(const struct maker *m, const struct reading *r)
 	return s;
 }
 
+/* "yoghurt" for yogurt: another spelling of the lemma, and no nickname: near in
+ * length, the same beginning, few letters apart. */
+static bool
+is_spelling(struct str said, struct str lemma)
+{
+	size_t same = 0, tail = 0, longer = said.n > lemma.n ? said.n : lemma.n;
+
+	if (said.n + 2 < lemma.n || lemma.n + 2 < said.n || str_starts(lemma, said))
+		return false;
+	while (same < said.n && same < lemma.n && said.p[same] == lemma.p[same])
+		same++;
+	while (tail + same < said.n && tail + same < lemma.n &&
+	       said.p[said.n - 1 - tail] == lemma.p[lemma.n - 1 - tail])
+		tail++;
+	return same >= 2 && same + tail < longer && longer - same - tail <= 2;
+}
+
 /* How a recipe prints a food token: nicknames by their proper name. */
 static struct str
 food_words(const struct maker *m, const struct token *t, const struct reading *r)
@@ -70,6 +87,8 @@ food_words(const struct maker *m, const struct token *t, const struct reading *r
 		return said;
 	if (lexeme_get(r->lexeme, "proper").n)
 		return proper_words(m, r);
+	if (is_spelling(said, r->lexeme->lemma))
+		return said;
 	lemma = r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma;
 	return lemma;
 }

@@ -11,7 +11,7 @@
 #include "grammar/units.h"
 #include "tamis.h"
 
-enum { PASSES_MAX = 32 };
+enum { PASSES_MAX = 48 };
 
 struct grammar {
 	struct arena arena;
