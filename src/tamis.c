@@ -12,6 +12,7 @@
 #include "grammar/grammar.h"
 #include "read/read.h"
 #include "remark/remark.h"
+#include "scan/show.h"
 
 struct grammar *
 tamis_grammar_open(const char *dir, const char *language, struct err *e)
@@ -71,4 +72,16 @@ tamis_draft_free(struct draft *d)
 		return;
 	a = *d->arena;
 	arena_release(&a);
+}
+
+void
+tamis_tags(const struct grammar *g, const struct script *s, struct buf *out)
+{
+	struct arena scratch;
+	struct chart c;
+
+	arena_init(&scratch);
+	chart_make(&c, g, s, &scratch);
+	chart_show(out, &c);
+	arena_release(&scratch);
 }

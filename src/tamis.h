@@ -405,6 +405,10 @@ const struct writer *tamis_writer_find(const char *name);
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
 
+/* Why words were taken or missed, for the maker of a grammar: a line per word
+ * with its time, its word classes and, pass by pass, the rules that took it. */
+void tamis_tags(const struct grammar *g, const struct script *s, struct buf *out);
+
 /* Which findings somebody wants to see. */
 struct tamis_selection {
 	enum severity lowest;

@@ -17,10 +17,12 @@ enum outcome {
 	OUTCOME_MACHINE   /* the machine failed: memory, a disk that is full */
 };
 
-/* The command line behind the subcommand's name; NULL where not given. */
+/* The command line behind the subcommand's name; NULL where not given. An
+ * option that takes no value is its own name. */
 struct request {
 	const char *format, *output, *region, *profile, *grammar;
 	const char *severity, *only, *except;
+	const char *tags;
 	char *const *operand;
 	size_t operands;
 };

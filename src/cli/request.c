@@ -13,10 +13,10 @@
 #include <stdio.h>
 
 /* What getopt_long returns for options that have no letter. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT };
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS };
 
 struct choice {
-	const char *name, *value;
+	const char *name, *value; /* value NULL: it takes none */
 	int letter;
 	size_t field; /* of struct request */
 	const char *help;
@@ -40,6 +40,8 @@ static const struct choice choices[] = {
 	    "just these codes, with commas between them"},
 	{"except", "CODES", EXCEPT, offsetof(struct request, except),
 	    "all but these"},
+	{"tags", NULL, TAGS, offsetof(struct request, tags),
+	    "each word with its classes and the rules that took it"},
 	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
 	    "a grammar in place of the one built in"},
 };
@@ -73,12 +75,14 @@ table_fill(struct table *t, const struct command *c)
 	for (size_t i = 0; i < CHOICES; i++) {
 		if (!takes(c, choices[i].name))
 			continue;
-		t->option[n++] = (struct option){
-		    choices[i].name, required_argument, NULL, choices[i].letter};
+		t->option[n++] = (struct option){choices[i].name,
+		    choices[i].value ? required_argument : no_argument, NULL,
+		    choices[i].letter};
 		if (choices[i].letter > CHAR_MAX)
 			continue;
 		t->letters[l++] = (char)choices[i].letter;
-		t->letters[l++] = ':';
+		if (choices[i].value)
+			t->letters[l++] = ':';
 	}
 	t->option[n] = (struct option){"help", no_argument, NULL, 'h'};
 	t->letters[l] = 'h';
@@ -102,12 +106,16 @@ complain_of_option(const struct command *c, const struct table *t, const char *t
 		complain("%s: no option %s; see tamis %s --help", c->name, typed, c->name);
 }
 
+/* An option without a value is given as its name. */
 static void
 request_set(struct request *r, int letter, const char *value)
 {
 	for (size_t i = 0; i < CHOICES; i++)
-		if (choices[i].letter == letter)
+		if (choices[i].letter == letter) {
+			if (!choices[i].value)
+				value = choices[i].name;
 			memcpy((char *)r + choices[i].field, &value, sizeof value);
+		}
 }
 
 enum asked
@@ -145,7 +153,7 @@ print_choice(const struct choice *c)
 		printf("      ");
 	else
 		printf("  -%c, ", c->letter);
-	printf("--%-8s %-8s %s\n", c->name, c->value, c->help);
+	printf("--%-8s %-8s %s\n", c->name, c->value ? c->value : "", c->help);
 }
 
 void

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: ISC */
 /*
  * tamis show: the script with what was recognised marked in it, by colour on
- * a terminal, else as [forty grams|measure] of [butter|ingredient].
+ * a terminal, else as [forty grams|measure] of [butter|ingredient]; or, with
+ * --tags, as a table of its words.
  */
 #include "base/fold.h"
 #include "base/print.h"
@@ -162,10 +163,19 @@ render(struct episode *e, const struct draft *d, const struct run *run)
 }
 
 static enum outcome
+render_tags(struct episode *e, const struct draft *d, const struct run *run)
+{
+	tamis_tags(run->grammar, d->script, &e->out);
+	return OUTCOME_CLEAN;
+}
+
+static enum outcome
 run_show(const struct request *r)
 {
 	struct run run = {.look = look_stdout(), .render = render, .request = r};
 
+	if (r->tags)
+		run.render = render_tags;
 	return episodes_run(&run);
 }
 
@@ -176,7 +186,9 @@ const struct command command_show = {
 	"tamis show [OPTION...] EPISODE...\n\n"
 	"For the person who wonders why a word was taken or missed: each line with its\n"
 	"time, and the words that became a measure, an ingredient, a step and so on in\n"
-	"colour, or in brackets where there is no terminal. - reads standard input.\n",
-    .options = "region grammar",
+	"colour, or in brackets where there is no terminal. With --tags a line for each\n"
+	"word: the word, the classes that the lexicon gives it, and the rules that took\n"
+	"it, pass by pass, the innermost first. - reads standard input.\n",
+    .options = "region tags grammar",
     .run = run_show,
 };

@@ -1,83 +1,85 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Prints the chart: nested rules around words, and the classes of each token.
+ * Prints the chart: each token, its classes, and the rules that took it.
  */
 #include "scan/show.h"
 
-/* Nodes that begin at a token, outermost first: every level that made one. */
+#include "base/print.h"
+
+enum { TIME_COLUMNS = 7, WORD_COLUMNS = 20, CLASSES_COLUMNS = 40 };
+
+/* Blanks up to the column where the next field begins; one at least. */
 static void
-open_rules(struct buf *out, const struct chart *c, uint32_t token, size_t *open)
+pad(struct buf *out, size_t line, size_t column)
 {
-	const struct node *at[PASSES_MAX + 1];
-	size_t n = 0;
-
-	for (size_t l = c->levels; l-- > 1;)
-		for (size_t i = 0; i < c->level[l].node.n; i++) {
-			const struct node *nd = &c->level[l].node.v[i];
-
-			if (nd->beg == token && nd->made != RAW &&
-			    (n == 0 || at[n - 1]->made != nd->made))
-				at[n++] = nd;
-			if (nd->beg >= token)
-				break;
-		}
-	for (size_t i = 0; i < n; i++) {
-		const struct rule *r = c->made.v[at[i]->made].rule;
-
-		buf_fmt(out, "[%.*s ", (int)r->name.n, r->name.p);
-	}
-	*open += n;
+	do
+		buf_put_char(out, ' ');
+	while (out->n - line < column);
 }
 
-static size_t
-ends_at(const struct chart *c, uint32_t token_end)
+static void
+put_time(struct buf *out, const struct chart *c, const struct token *t)
 {
-	size_t ends = 0;
+	struct buf clock = buf_in(c->arena);
+
+	if (t->flags & TOKEN_CUE)
+		print_clock(&clock, c->script->cue[t->cue].beg_ms);
+	buf_fmt(out, "%*.*s", TIME_COLUMNS, (int)clock.n, clock.n ? clock.v : "");
+}
+
+static void
+put_classes(struct buf *out, const struct lexicon *x, const struct classset *classes)
+{
+	const char *blank = "";
+
+	for (unsigned k = 0; k < x->class_name.n; k++)
+		if (classset_has(classes, k)) {
+			struct str name = x->class_name.v[k];
+
+			buf_fmt(out, "%s%.*s", blank, (int)name.n, name.p);
+			blank = " ";
+		}
+}
+
+/* "number.small -> NUMBER, amount.plain -> AMOUNT". A level that keeps the node
+ * of the level below says nothing new. */
+static void
+put_rules(struct buf *out, const struct chart *c, uint32_t token)
+{
+	const char *comma = "";
 	int32_t last = RAW;
 
-	for (size_t l = c->levels; l-- > 1;)
-		for (size_t i = 0; i < c->level[l].node.n; i++) {
-			const struct node *nd = &c->level[l].node.v[i];
+	for (size_t l = 1; l < c->levels; l++) {
+		const struct node *n = level_at(&c->level[l], token);
+		const struct rule *r;
+		struct str made;
 
-			if (nd->end == token_end && nd->made != RAW && nd->made != last) {
-				last = nd->made;
-				ends++;
-			}
-			if (nd->end >= token_end)
-				break;
-		}
-	return ends;
+		if (!n || n->made == RAW || n->made == last)
+			continue;
+		last = n->made;
+		r = c->made.v[n->made].rule;
+		made = c->g->lexicon.class_name.v[r->output];
+		buf_fmt(out, "%s%.*s -> %.*s", comma, (int)r->name.n, r->name.p,
+		    (int)made.n, made.p);
+		comma = ", ";
+	}
 }
 
 void
 chart_show(struct buf *out, const struct chart *c)
 {
-	size_t open = 0;
-
 	for (uint32_t i = 0; i < c->tokens.token.n; i++) {
 		const struct token *t = &c->tokens.token.v[i];
-		size_t closing;
+		size_t line = out->n;
 
-		open_rules(out, c, i, &open);
-		buf_put(out, t->norm);
-		closing = ends_at(c, i + 1);
-		for (size_t k = 0; k < closing && open; k++, open--)
-			buf_put_char(out, ']');
-		buf_put_char(out, open ? ' ' : '\n');
-	}
-}
-
-void
-chart_show_tokens(struct buf *out, const struct chart *c)
-{
-	for (uint32_t i = 0; i < c->tokens.token.n; i++) {
-		const struct token *t = &c->tokens.token.v[i];
-
-		buf_fmt(out, "%.*s\t", (int)t->norm.n, t->norm.p);
-		for (unsigned k = 0; k < c->g->lexicon.class_name.n; k++)
-			if (classset_has(&t->entry->classes, k))
-				buf_fmt(out, " %.*s", (int)c->g->lexicon.class_name.v[k].n,
-				    c->g->lexicon.class_name.v[k].p);
+		put_time(out, c, t);
+		buf_fmt(out, "  %.*s", (int)t->norm.n, t->norm.p);
+		pad(out, line, TIME_COLUMNS + WORD_COLUMNS);
+		put_classes(out, &c->g->lexicon, &t->entry->classes);
+		pad(out, line, TIME_COLUMNS + WORD_COLUMNS + CLASSES_COLUMNS);
+		put_rules(out, c, i);
+		while (out->v[out->n - 1] == ' ')
+			out->n--;
 		buf_put_char(out, '\n');
 	}
 }

@@ -7,9 +7,11 @@
 
 #include "scan/chart.h"
 
-/* One line per top node: its words, and the nested rules that made it. */
+/* One line per token, in columns: the time of its cue where it is the first of
+ * it, the word, its classes, and what it became in each pass that took it:
+ *
+ *     0:21  butter    FOOD FOOD.dairy WORD    food.plain -> INGREDIENT
+ */
 void chart_show(struct buf *out, const struct chart *c);
-/* One line per token: its words and the classes it has. */
-void chart_show_tokens(struct buf *out, const struct chart *c);
 
 #endif
