@@ -6,9 +6,9 @@
 #include "tamis.h"
 
 #include "assemble/assemble.h"
-#include "clause/maker.h"
 #include "check/check.h"
 #include "check/facts.h"
+#include "clause/maker.h"
 #include "grammar/grammar.h"
 #include "read/read.h"
 #include "remark/remark.h"
