@@ -396,12 +396,18 @@ struct writer {
 	const char *name;      /* "markdown" */
 	const char *extension; /* "md" */
 	const char *help;      /* one line */
+	const char *package;   /* its file in a package, without ending; NULL none */
+	bool per_dish;         /* a package has one file of it for each dish */
 	/* The whole draft, all dishes. */
 	void (*write)(const struct draft *d, const struct grammar *g,
 	    const struct tamis_style *style, struct buf *out);
 };
 const struct writer *tamis_writer(size_t index);
 const struct writer *tamis_writer_find(const char *name);
+/* The file's name in a package: "recipes.md"; where there is one for each
+ * dish, d holds that dish alone and its number tells it from the others. */
+void tamis_package_name(
+    struct buf *b, const struct writer *w, const struct draft *d, size_t dish);
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
 

@@ -9,6 +9,7 @@
 
 #include "cli/command.h"
 #include "cli/look.h"
+#include "cli/request.h"
 
 struct episode {
 	const char *path; /* as given; "-" is standard input */
@@ -23,6 +24,7 @@ struct episode {
 struct run {
 	struct look look;
 	const struct writer *writer; /* NULL where the command needs none */
+	struct tamis_style style;
 	/* Fills e->out and returns the episode's outcome; called by workers. */
 	enum outcome (*render)(
 	    struct episode *e, const struct draft *d, const struct run *run);

@@ -13,7 +13,7 @@
 #include <stdio.h>
 
 /* What getopt_long returns for options that have no letter. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS };
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY };
 
 struct choice {
 	const char *name, *value; /* value NULL: it takes none */
@@ -27,21 +27,25 @@ static const struct choice choices[] = {
 	{"format", "FORMAT", 'f', offsetof(struct request, format),
 	    "one of the formats below; the first unless said"},
 	{"output", "FILE", 'o', offsetof(struct request, output),
-	    "a file, or a folder that gets one file per episode; - is\n"
-	    "                          standard output, and the default"},
+	    "a file, or a folder for one file per episode or for a package;\n"
+	    "                           - is standard output, and the default of write"},
 	{"region", "REGION", 'r', offsetof(struct request, region),
 	    "whose cups and pints: us, uk, ca, au, in; else told from the script"},
 	{"profile", "PROFILE", PROFILE, offsetof(struct request, profile),
 	    "whose safe temperatures: us-home, us-retail, uk, ca, au; else the region's"},
 	{"severity", "LEVEL", SEVERITY, offsetof(struct request, severity),
 	    "the lowest to print, and to end with status 1 for: note, warning, error;\n"
-	    "                          else all are printed, and warnings end with status 1"},
+	    "                           else all are printed, and warnings end with status 1"},
 	{"only", "CODES", ONLY, offsetof(struct request, only),
 	    "just these codes, with commas between them"},
 	{"except", "CODES", EXCEPT, offsetof(struct request, except),
 	    "all but these"},
 	{"tags", NULL, TAGS, offsetof(struct request, tags),
 	    "each word with its classes and the rules that took it"},
+	{"video-url", "URL", VIDEO, offsetof(struct request, video),
+	    "where the episode can be watched, for links to its seconds"},
+	{"anyway", NULL, ANYWAY, offsetof(struct request, anyway),
+	    "even while errors are open"},
 	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
 	    "a grammar in place of the one built in"},
 };
@@ -139,11 +143,24 @@ request_read(struct request *r, const struct command *c, int argc, char **argv)
 			complain_of_option(c, &t, argv[optind - 1]);
 			return ASKED_WRONG;
 		}
-		request_set(r, letter, optarg);
+		request_set(r, letter, optarg ? optarg : "");
 	}
 	r->operand = argv + optind;
 	r->operands = (size_t)(argc - optind);
 	return ASKED_RUN;
+}
+
+bool
+request_style(const struct request *r, struct tamis_style *out)
+{
+	struct str url = str_of(r->video);
+
+	*out = (struct tamis_style){.video = r->video};
+	if (!r->video || str_starts(url, STR("https://")) ||
+	    str_starts(url, STR("http://")))
+		return true;
+	complain("--video-url %s: it has to begin with https:// or http://", r->video);
+	return false;
 }
 
 static void
@@ -153,7 +170,7 @@ print_choice(const struct choice *c)
 		printf("      ");
 	else
 		printf("  -%c, ", c->letter);
-	printf("--%-8s %-8s %s\n", c->name, c->value ? c->value : "", c->help);
+	printf("--%-9s %-8s %s\n", c->name, c->value ? c->value : "", c->help);
 }
 
 void
@@ -163,7 +180,7 @@ request_help(const struct command *c)
 	for (size_t i = 0; i < CHOICES; i++)
 		if (takes(c, choices[i].name))
 			print_choice(&choices[i]);
-	printf("  -h, --help              this text\n");
+	printf("  -h, --help               this text\n");
 	if (c->print_formats) {
 		printf("\nFormats:\n");
 		c->print_formats();

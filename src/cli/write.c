@@ -4,35 +4,16 @@
  */
 #include "cli/episodes.h"
 #include "cli/nearest.h"
+#include "cli/store.h"
 
-#include <errno.h>
 #include <stdio.h>
 #include <sys/stat.h>
 
 static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
-	struct tamis_style style = {0};
-
-	run->writer->write(d, run->grammar, &style, &e->out);
+	run->writer->write(d, run->grammar, &run->style, &e->out);
 	return OUTCOME_CLEAN;
-}
-
-static enum outcome
-store(const char *path, const char *mode, struct str text)
-{
-	FILE *f = fopen(path, mode);
-	bool ok;
-
-	if (!f) {
-		complain("%s: can't be opened: %s", path, strerror(errno));
-		return OUTCOME_MACHINE;
-	}
-	ok = text.n == 0 || fwrite(text.p, 1, text.n, f) == text.n;
-	if (fclose(f) == 0 && ok)
-		return OUTCOME_CLEAN;
-	complain("%s: can't be written: %s", path, strerror(errno));
-	return OUTCOME_MACHINE;
 }
 
 /* "soup.vtt" becomes FOLDER/soup.md. */
@@ -86,7 +67,7 @@ run_write(const struct request *r)
 	struct stat st;
 
 	run.writer = r->format ? writer_asked(r->format) : tamis_writer(0);
-	if (!run.writer)
+	if (!run.writer || !request_style(r, &run.style))
 		return OUTCOME_UNUSABLE;
 	if (r->output && stat(r->output, &st) == 0 && S_ISDIR(st.st_mode))
 		run.take = store_in_folder;
@@ -109,7 +90,7 @@ const struct command command_write = {
 	"tamis write [OPTION...] EPISODE...\n\n"
 	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
 	"per dish. The kind of script is told by its content. - reads standard input.\n",
-    .options = "format output region profile grammar",
+    .options = "format output video-url region profile grammar",
     .run = run_write,
     .print_formats = print_formats,
 };

@@ -45,5 +45,7 @@ const struct writer writer_card = {
     .name = "card",
     .extension = "html",
     .help = "a printable card per dish",
+    .package = "card",
+    .per_dish = true,
     .write = write_card,
 };

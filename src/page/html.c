@@ -157,5 +157,6 @@ const struct writer writer_html = {
     .name = "html",
     .extension = "html",
     .help = "the proof: script, recipes, queries and timeline on one page",
+    .package = "proof",
     .write = write_html,
 };

@@ -51,5 +51,6 @@ const struct writer writer_chapters = {
     .name = "chapters",
     .extension = "vtt",
     .help = "chapters of the video, a WebVTT track",
+    .package = "chapters",
     .write = write_chapters,
 };

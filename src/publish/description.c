@@ -189,5 +189,6 @@ const struct writer writer_description = {
     .name = "description",
     .extension = "txt",
     .help = "the text under a video: chapters, ingredients, steps in short",
+    .package = "description",
     .write = write_description,
 };

@@ -159,7 +159,7 @@ put_instructions(struct node o, const struct dish *d, const char *video)
 }
 
 static void
-put_video(struct node o, const struct draft *d, struct str name, const char *video)
+put_video(struct node o, const struct draft *d, const char *video)
 {
 	struct str title = str_trim(d->script->title);
 	struct node v;
@@ -168,7 +168,8 @@ put_video(struct node o, const struct draft *d, struct str name, const char *vid
 		return;
 	v = node_object(o, "video");
 	put_type(v, "VideoObject");
-	node_str(v, "name", title.n ? title : name);
+	if (title.n)
+		node_str(v, "name", title);
 	node_str(v, "url", str_of(video));
 }
 
@@ -189,7 +190,7 @@ jsonld_put_dish(
 	put_yield(o, v);
 	if (v->total_ms > 0 || v->claimed_ms > 0)
 		put_time(o, "totalTime", v->total_ms > 0 ? v->total_ms : v->claimed_ms);
-	put_video(o, d, buf_str(&name), video);
+	put_video(o, d, video);
 	put_tools(o, v);
 	put_ingredients(o, v);
 	put_instructions(o, v, video);
@@ -214,5 +215,6 @@ const struct writer writer_jsonld = {
     .name = "jsonld",
     .extension = "jsonld",
     .help = "structured data for search engines: schema.org Recipe as JSON-LD",
+    .package = "recipes",
     .write = write_jsonld,
 };

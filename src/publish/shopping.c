@@ -82,5 +82,6 @@ const struct writer writer_shopping = {
     .name = "shopping",
     .extension = "txt",
     .help = "what to buy for all dishes, by section of a shop",
+    .package = "shopping",
     .write = write_shopping,
 };

@@ -91,5 +91,6 @@ const struct writer writer_shopping_csv = {
     .name = "shopping-csv",
     .extension = "csv",
     .help = "the same as a table for spreadsheets (CSV)",
+    .package = "shopping",
     .write = write_shopping_csv,
 };

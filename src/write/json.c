@@ -321,5 +321,6 @@ const struct writer writer_json = {
     .name = "json",
     .extension = "json",
     .help = "the whole draft with where each thing was said, for programs",
+    .package = "draft",
     .write = write_json,
 };

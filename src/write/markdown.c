@@ -196,5 +196,6 @@ const struct writer writer_markdown = {
     .name = "markdown",
     .extension = "md",
     .help = "one written recipe per dish, for people",
+    .package = "recipes",
     .write = write_markdown,
 };

@@ -1,0 +1,161 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * tamis publish from outside: what it refuses, what lies in the folder, links
+ * into the video.
+ */
+#include <setjmp.h>
+#include <stdarg.h>
+#include <stdio.h>
+
+#include <cmocka.h>
+
+#include "../support/program.h"
+#include "../support/source.h"
+
+#define COUNT(array) (sizeof(array) / sizeof *(array))
+
+/* A range from high to low is an error; the other script has none. */
+#define WRONG "printf '# Onion soup\\n[0:05] Simmer it for ten to eight minutes.\\n' |"
+#define RIGHT "printf '# Onion & leek soup\\n[0:05] Simmer it for ten minutes.\\n' |"
+
+static bool
+has(struct str text, const char *want)
+{
+	struct str w = str_of(want);
+
+	return w.n == 0 || str_find(text, w) < text.n;
+}
+
+static struct str
+folder(struct arena *a)
+{
+	return arena_fmt(a, "%s/publish", build_folder(a).p);
+}
+
+static struct ran
+publish(struct arena *a, const char *script, const char *options)
+{
+	program_run(a, ".", arena_fmt(a, "rm -rf '%s'; ", folder(a).p).p, "--version");
+	return program_run(a, ".", script,
+	    arena_fmt(a, "publish --output '%s' %s - 2>&1", folder(a).p, options).p);
+}
+
+static bool
+read_made(struct arena *a, const char *name, struct str *out)
+{
+	struct err e = {0};
+
+	return source_read(a, arena_fmt(a, "%s/%s", folder(a).p, name).p, out, &e);
+}
+
+static void
+wrong_usage_is_refused(void **state)
+{
+	static const struct {
+		const char *arguments;
+		int status;
+		const char *says;
+	} rows[] = {
+	    {"publish 2>&1", 2, "name one episode"},
+	    {"publish a b 2>&1", 2, "name one episode"},
+	    {"publish - </dev/null 2>&1", 2, "--output"},
+	    {"publish - -o x --video-url javascript:x </dev/null 2>&1", 2, "https://"},
+	    {"publish - -o no/such/folder </dev/null 2>&1", 3, "no/such/folder"},
+	    {"publish --help", 0, "--anyway"},
+	    {"write --video-url ftp://x - </dev/null 2>&1", 2, "https://"},
+	};
+
+	for (size_t i = 0; i < COUNT(rows); i++) {
+		struct ran ran = program_run(*state, ".", "", rows[i].arguments);
+
+		if (ran.status != rows[i].status || !has(ran.out, rows[i].says))
+			fail_msg("%s: %d\n%s", rows[i].arguments, ran.status, ran.out.p);
+	}
+}
+
+static void
+open_errors_are_listed(void **state)
+{
+	struct ran ran = publish(*state, WRONG, "");
+	struct str text;
+
+	assert_int_equal(ran.status, 1);
+	assert_true(has(ran.out, "not published: 1 error is open"));
+	assert_true(has(ran.out, "-:2:"));
+	assert_true(has(ran.out, "[reversed-range]"));
+	assert_false(read_made(*state, "index.html", &text));
+	ran = publish(*state, WRONG, "--anyway");
+	assert_int_equal(ran.status, 1);
+	assert_true(has(ran.out, "[reversed-range]"));
+	assert_true(read_made(*state, "index.html", &text));
+	assert_true(has(text, "Open queries: 1 error"));
+}
+
+/* Every file that the page links to is there, and is not empty. */
+static void
+the_index_links_what_is_made(void **state)
+{
+	struct ran ran = publish(*state, RIGHT, "");
+	struct str rest, file;
+	size_t links = 0, at;
+
+	assert_int_equal(ran.status, 0);
+	assert_true(read_made(*state, "index.html", &rest));
+	while ((at = str_find(rest, STR("href=\""))) < rest.n) {
+		struct str name;
+
+		rest = str_cut(rest, at + 6, rest.n);
+		name = str_cut(rest, 0, str_find_char(rest, '"'));
+		if (!read_made(*state, arena_str(*state, name).p, &file) || file.n == 0)
+			fail_msg("no %.*s", (int)name.n, name.p);
+		links++;
+	}
+	assert_int_equal(links, 9);
+	assert_true(has(ran.out, "/card-1-onion-leek-soup.html\n"));
+}
+
+static void
+cards_link_into_the_video(void **state)
+{
+	struct str text;
+
+	publish(*state, RIGHT, "--video-url 'https://example.org/watch?a=1&b=2'");
+	assert_true(read_made(*state, "card-1-onion-leek-soup.html", &text));
+	assert_true(
+	    has(text, "href=\"https://example.org/watch?a=1&amp;b=2#t=5\">0:05</a>"));
+	assert_true(has(text, "Onion &amp; leek soup</h1>"));
+	assert_true(has(text, "\"name\": \"Onion & leek soup\""));
+	assert_true(read_made(*state, "recipes.jsonld", &text));
+	assert_true(has(text, "\"startOffset\": 5"));
+	assert_true(has(text, "\"url\": \"https://example.org/watch?a=1&b=2#t=5\""));
+}
+
+static int
+open_arena(void **state)
+{
+	static struct arena arena;
+
+	arena_init(&arena);
+	*state = &arena;
+	return 0;
+}
+
+static int
+close_arena(void **state)
+{
+	arena_release(*state);
+	return 0;
+}
+
+int
+main(void)
+{
+	const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(wrong_usage_is_refused),
+	    cmocka_unit_test(open_errors_are_listed),
+	    cmocka_unit_test(the_index_links_what_is_made),
+	    cmocka_unit_test(cards_link_into_the_video),
+	};
+
+	return cmocka_run_group_tests(tests, open_arena, close_arena);
+}
