@@ -23,7 +23,7 @@ struct request {
 	const char *format, *output, *region, *profile, *grammar;
 	const char *severity, *only, *except;
 	const char *tags;
-	const char *video, *anyway; /* anyway: "" where it is asked for */
+	const char *video, *anyway; /* anyway: not NULL where it is asked for */
 	char *const *operand;
 	size_t operands;
 };

@@ -143,7 +143,7 @@ request_read(struct request *r, const struct command *c, int argc, char **argv)
 			complain_of_option(c, &t, argv[optind - 1]);
 			return ASKED_WRONG;
 		}
-		request_set(r, letter, optarg ? optarg : "");
+		request_set(r, letter, optarg);
 	}
 	r->operand = argv + optind;
 	r->operands = (size_t)(argc - optind);
