@@ -1088,6 +1088,18 @@ at
 around
 into
 
+# Words that nobody pauses after: a comma after one is a caption's slip.
+@ NOPAUSE
+of
+a
+an
+the
+your
+my
+our
+than
+into
+
 # Words of talk that part one thing from the next.
 @ BOUNDARY
 okay = ok

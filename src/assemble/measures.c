@@ -61,7 +61,8 @@ is_passed(const struct maker *m, uint32_t token)
 		if (token_has(m, token, classes[i]))
 			return true;
 	return token_has(m, token, "COMMA") && token > 0 &&
-	       token_has(m, token - 1, "FILLER");
+	       (token_has(m, token - 1, "FILLER") || token_has(m, token - 1, "UPTO") ||
+		   token_has_flag(m, token - 1, "ATLEAST", "after"));
 }
 
 /* "about", "up to", "or so" stand outside the words of a measure; "a good hour"

@@ -230,6 +230,8 @@ lex_mark(struct lexer *x)
 
 	if (str_is_z(norm, ".") && (is_abbreviation_dot(x) || last_is(x, "NOEND")))
 		norm.n = 0;
+	if (str_is_z(norm, ",") && last_is(x, "NOPAUSE"))
+		norm.n = 0;
 	if (norm.n)
 		push(x, x->at, x->at + n, norm);
 	x->at += n;
