@@ -182,6 +182,7 @@ struct ingredient {
 	struct str kind; /* the wider word of its lexicon entry: "chicken"; or empty */
 	bool free;       /* needs no amount by nature: salt, pepper, water, oil */
 	bool liquid;
+	struct ratio scale; /* the amounts are the script's times this; den 0: as said */
 };
 
 struct temperature {
@@ -291,6 +292,7 @@ struct dish {
 	struct place place;
 	struct said_yield *yield_said; /* every time one was said */
 	size_t yields_said;
+	struct ratio scale; /* of its ingredients and yield; den 0: as said */
 };
 
 /* What only the words show: `remark` marks it, `check` asks about it. */
@@ -383,8 +385,17 @@ struct draft *tamis_draft(const struct grammar *g, const struct tamis_options *o
     struct str source, const char *name, struct err *e);
 void tamis_draft_free(struct draft *d);
 
+enum tamis_units {
+	UNITS_SAID, /* as said, the other system in brackets where it helps */
+	UNITS_BOTH, /* metric, US in brackets */
+	UNITS_US,
+	UNITS_METRIC
+};
+
 /* How a recipe is written. All zero is the style of tamis itself. */
 struct tamis_style {
+	enum tamis_units units;
+	bool unit_words;  /* "tablespoons" for "tbsp" */
 	unsigned heading; /* level of a dish's title, from 1; 0 is 1 */
 	/* Where the episode can be watched, http or https, for links and for
 	 * structured data; NULL unknown. */

@@ -17,15 +17,25 @@ static const struct {
 };
 enum { VOLUMES = sizeof volumes / sizeof *volumes };
 
+/* Keys of the lexicon have hyphens for blanks. */
+static bool
+is_same(struct str a, struct str b)
+{
+	for (size_t i = 0; i < a.n && i < b.n; i++)
+		if ((a.p[i] == '-' ? ' ' : a.p[i]) != (b.p[i] == '-' ? ' ' : b.p[i]))
+			return false;
+	return a.n == b.n;
+}
+
 static bool
 names(const struct table *t, size_t row, struct str food)
 {
 	struct str aliases = table_cell(t, row, table_column(t, "aliases"));
 
-	if (str_is(table_cell(t, row, table_column(t, "food")), food))
+	if (is_same(table_cell(t, row, table_column(t, "food")), food))
 		return true;
 	while (aliases.p && aliases.n)
-		if (str_is(str_trim(str_next(&aliases, ';')), food))
+		if (is_same(str_trim(str_next(&aliases, ';')), food))
 			return true;
 	return false;
 }

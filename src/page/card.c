@@ -12,11 +12,12 @@
 #include "write/escape.h"
 
 static void
-put_data(struct buf *out, const struct draft *d, const struct tamis_style *style, size_t i)
+put_data(struct buf *out, const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, size_t i)
 {
 	struct buf json = buf_in(out->arena);
 
-	jsonld_put_dish(&json, d, style, i);
+	jsonld_put_dish(&json, d, g, style, i);
 	buf_put_z(out, "<script type=\"application/ld+json\">\n");
 	escape_json_in_html(out, buf_str(&json));
 	buf_put_z(out, "</script>\n");
@@ -26,8 +27,11 @@ static void
 write_card(const struct draft *d, const struct grammar *g, const struct tamis_style *style,
     struct buf *out)
 {
-	struct recipe_page page = {
-	    .draft = d, .grammar = g, .video = video_of(style), .heading = 1};
+	struct recipe_page page = {.draft = d,
+	    .grammar = g,
+	    .style = style,
+	    .video = video_of(style),
+	    .heading = 1};
 
 	page_open(out, d, "recipes", "type.css card.css");
 	buf_put_z(out, "<body class=\"cards\">\n<main>\n");
@@ -37,7 +41,7 @@ write_card(const struct draft *d, const struct grammar *g, const struct tamis_st
 		recipe_put(out, &page, i);
 	buf_put_z(out, "</main>\n");
 	for (size_t i = 0; i < d->dishes; i++)
-		put_data(out, d, style, i);
+		put_data(out, d, g, style, i);
 	page_close(out);
 }
 

@@ -133,9 +133,9 @@ write_html(const struct draft *d, const struct grammar *g, const struct tamis_st
     struct buf *out)
 {
 	struct ties t = ties_of(out->arena, d);
-	struct recipe_page page = {.draft = d, .grammar = g, .ties = &t, .heading = 3};
+	struct recipe_page page = {
+	    .draft = d, .grammar = g, .style = style, .ties = &t, .heading = 3};
 
-	(void)style;
 	page_open(out, d, "proof", "type.css proof.css");
 	buf_put_z(out, "<body class=\"proof\">\n");
 	put_masthead(out, d);

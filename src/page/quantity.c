@@ -13,7 +13,7 @@
 
 #include "base/print.h"
 #include "grammar/units.h"
-#include "write/equivalent.h"
+#include "house/portion.h"
 #include "write/escape.h"
 #include "write/text.h"
 
@@ -95,7 +95,7 @@ put_open(struct buf *out, const struct amount *a, const struct amount *metric)
 
 /* "2 (400 g/14 oz) cans": only the count is for the switches. */
 static void
-put_sized(struct buf *out, const struct ingredient *in)
+put_sized(struct buf *out, const struct house *h, const struct ingredient *in)
 {
 	struct buf rest = buf_in(out->arena);
 	struct amount count = in->amount;
@@ -104,7 +104,7 @@ put_sized(struct buf *out, const struct ingredient *in)
 	put_open(out, &count, NULL);
 	print_range(out, count.min, count.max);
 	buf_put_z(out, "</span> (");
-	equivalent_put_size(&rest, &in->size);
+	portion_put_size(&rest, h, &in->size);
 	escape_html(out, buf_str(&rest));
 	buf_put_char(out, ')');
 	if (in->amount.unit && in->amount.unit->name.n) {
@@ -117,15 +117,15 @@ put_sized(struct buf *out, const struct ingredient *in)
 }
 
 void
-quantity_put(struct buf *out, const struct ingredient *in)
+quantity_put(struct buf *out, const struct house *h, const struct ingredient *in)
 {
 	struct buf text = buf_in(out->arena);
 
 	if (in->size.present && in->size.known && in->amount.present && in->amount.known) {
-		put_sized(out, in);
+		put_sized(out, h, in);
 		return;
 	}
-	text_quantity(&text, in);
+	text_quantity(&text, h, in);
 	if (text.n == 0)
 		return;
 	put_open(out, &in->amount, &in->metric);
@@ -134,13 +134,13 @@ quantity_put(struct buf *out, const struct ingredient *in)
 }
 
 void
-quantity_put_other(struct buf *out, const struct ingredient *in)
+quantity_put_other(struct buf *out, const struct house *h, const struct ingredient *in)
 {
 	struct buf other = buf_in(out->arena);
 
 	if (in->size.present || !in->amount.known || !kind_of(in->amount.unit))
 		return;
-	equivalent_put(&other, &in->amount, &in->metric);
+	text_other(&other, h, in);
 	buf_put_z(out, "<span class=\"other\">");
 	if (other.n) {
 		buf_put_z(out, " (");

@@ -6,12 +6,13 @@
 #ifndef TAMIS_QUANTITY_H
 #define TAMIS_QUANTITY_H
 
-#include "tamis.h"
+#include "house/house.h"
 
 /* "1½ cups" in an element; nothing where no amount is said. */
-void quantity_put(struct buf *out, const struct ingredient *in);
+void quantity_put(struct buf *out, const struct house *h, const struct ingredient *in);
 /* " (110 g)", the same in the other system; empty where there is none. */
-void quantity_put_other(struct buf *out, const struct ingredient *in);
+void quantity_put_other(
+    struct buf *out, const struct house *h, const struct ingredient *in);
 /* "2 tbsp" of an alternative. */
 void quantity_put_amount(struct buf *out, const struct amount *a);
 /* A sentence; temperatures in both scales and the amounts of `known` in it get

@@ -6,10 +6,10 @@
 #include "page/recipe.h"
 
 #include "base/print.h"
+#include "house/portion.h"
 #include "page/quantity.h"
 #include "page/queries.h"
 #include "publish/video.h"
-#include "write/equivalent.h"
 #include "write/escape.h"
 #include "write/method.h"
 #include "write/notes.h"
@@ -20,6 +20,7 @@ struct card {
 	const struct recipe_page *page;
 	size_t index; /* of the dish */
 	const struct dish *dish;
+	struct house house;
 };
 
 /* ---- ties to the script ------------------------------------------------- */
@@ -211,7 +212,7 @@ put_alternative(struct card *c, const struct alternative *a)
 static void
 put_ingredient(struct card *c, const struct ingredient *in, uint32_t thing)
 {
-	struct buf note = buf_in(c->out->arena);
+	struct buf note = buf_in(c->out->arena), item = buf_in(c->out->arena);
 	size_t before;
 	bool open;
 
@@ -220,14 +221,15 @@ put_ingredient(struct card *c, const struct ingredient *in, uint32_t thing)
 	buf_put_char(c->out, '>');
 	open = open_words(c, thing);
 	before = c->out->n;
-	quantity_put(c->out, in);
+	quantity_put(c->out, &c->house, in);
 	if (c->out->n > before)
 		buf_put_char(c->out, ' ');
 	buf_put_z(c->out, "<span class=\"item\">");
-	escape_html(c->out, in->item);
+	text_item(&item, &c->house, in);
+	escape_html(c->out, buf_str(&item));
 	buf_put_z(c->out, "</span>");
 	close_words(c, open);
-	quantity_put_other(c->out, in);
+	quantity_put_other(c->out, &c->house, in);
 	put_after(c, ", ", in->preparation);
 	text_note(&note, in);
 	put_after(c, ", ", buf_str(&note));
@@ -349,7 +351,7 @@ put_equipment(struct card *c)
 		struct buf text = buf_in(c->out->arena);
 		uint32_t thing = c->page->ties ? thing_tool(c->page->ties, c->index, i) : 0;
 
-		equivalent_put_size(&text, &e->size);
+		portion_put_size(&text, &c->house, &e->size);
 		if (text.n)
 			buf_put_char(&text, ' ');
 		buf_put(&text, e->item);
@@ -387,6 +389,8 @@ recipe_put(struct buf *out, const struct recipe_page *page, size_t dish)
 {
 	struct card c = {
 	    .out = out, .page = page, .index = dish, .dish = &page->draft->dish[dish]};
+
+	c.house = house_of(page->draft, page->grammar, page->style);
 
 	buf_put_z(out, "<article class=\"recipe\">\n");
 	put_head(&c);

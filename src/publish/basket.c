@@ -9,8 +9,8 @@
 #include "base/print.h"
 #include "grammar/inflect.h"
 #include "grammar/units.h"
+#include "house/portion.h"
 #include "publish/shop.h"
-#include "write/equivalent.h"
 
 /* One sum under way. While all of it is said in one unit, total is in that
  * unit; from the second unit on in the base of both. */
@@ -339,7 +339,7 @@ basket_of(struct arena *a, const struct draft *d, const struct grammar *g)
 }
 
 void
-basket_put_sum(struct buf *b, const struct basket_sum *s)
+basket_put_sum(struct buf *b, const struct house *h, const struct basket_sum *s)
 {
 	bool many = ratio_order(s->total.max, ratio_int(1)) > 0;
 
@@ -349,7 +349,7 @@ basket_put_sum(struct buf *b, const struct basket_sum *s)
 	}
 	print_range(b, s->total.min, s->total.max);
 	buf_put_z(b, " (");
-	equivalent_put_size(b, &s->size);
+	portion_put_size(b, h, &s->size);
 	buf_put_char(b, ')');
 	if (s->total.unit && s->total.unit->name.n) {
 		buf_put_char(b, ' ');

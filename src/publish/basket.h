@@ -6,7 +6,7 @@
 #ifndef TAMIS_BASKET_H
 #define TAMIS_BASKET_H
 
-#include "tamis.h"
+#include "house/house.h"
 
 /* What was added up: volumes with volumes, 400 g cans with 400 g cans. */
 struct basket_sum {
@@ -35,6 +35,6 @@ struct basket {
 /* Water and what the dishes make themselves are left out. g may be NULL. */
 struct basket basket_of(struct arena *a, const struct draft *d, const struct grammar *g);
 /* "6 tbsp", "2 (400 g/14 oz) cans"; nothing where no amount is known. */
-void basket_put_sum(struct buf *b, const struct basket_sum *s);
+void basket_put_sum(struct buf *b, const struct house *h, const struct basket_sum *s);
 
 #endif

@@ -56,7 +56,7 @@ put_facts(struct buf *out, const struct dish *d)
 }
 
 static void
-put_ingredients(struct buf *out, const struct dish *d)
+put_ingredients(struct buf *out, const struct house *h, const struct dish *d)
 {
 	for (size_t i = 0; i < d->parts; i++) {
 		const struct part *p = &d->part[i];
@@ -71,7 +71,7 @@ put_ingredients(struct buf *out, const struct dish *d)
 		for (size_t j = 0; j < p->ingredients; j++) {
 			struct buf line = buf_in(out->arena);
 
-			text_ingredient(&line, &p->ingredient[j]);
+			text_ingredient(&line, h, &p->ingredient[j]);
 			put_line(out, "- ", buf_str(&line));
 		}
 	}
@@ -128,16 +128,16 @@ put_notes(struct buf *out, const struct draft *d, size_t dish, const struct gram
 }
 
 static void
-put_dish(struct buf *out, const struct draft *d, size_t dish, const struct grammar *g)
+put_dish(struct buf *out, const struct draft *d, size_t dish, const struct house *h)
 {
 	struct buf title = buf_in(out->arena);
 
 	text_dish_title(&title, &d->dish[dish]);
 	put_line(out, "== ", buf_str(&title));
 	put_facts(out, &d->dish[dish]);
-	put_ingredients(out, &d->dish[dish]);
+	put_ingredients(out, h, &d->dish[dish]);
 	put_steps(out, &d->dish[dish]);
-	put_notes(out, d, dish, g);
+	put_notes(out, d, dish, h->grammar);
 	buf_put_char(out, '\n');
 }
 
@@ -172,14 +172,15 @@ static void
 write_description(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
-	(void)style;
+	struct house house = house_of(d, g, style);
+
 	if (str_trim(d->script->title).n) {
 		put_line(out, "", d->script->title);
 		buf_put_char(out, '\n');
 	}
 	put_chapters(out, d);
 	for (size_t i = 0; i < d->dishes; i++)
-		put_dish(out, d, i, g);
+		put_dish(out, d, i, &house);
 	put_corrections(out, d);
 	if (out->n == 0)
 		buf_put_z(out, "No recipe was found in this episode.\n");

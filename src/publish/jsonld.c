@@ -80,7 +80,7 @@ put_tools(struct node o, const struct dish *d)
 }
 
 static void
-put_ingredients(struct node o, const struct dish *d)
+put_ingredients(struct node o, const struct house *h, const struct dish *d)
 {
 	struct node list = {0};
 
@@ -90,7 +90,7 @@ put_ingredients(struct node o, const struct dish *d)
 
 			if (!list.v)
 				list = node_array(o, "recipeIngredient");
-			text_ingredient(&line, &d->part[i].ingredient[j]);
+			text_ingredient(&line, h, &d->part[i].ingredient[j]);
 			node_str(list, NULL, buf_str(&line));
 		}
 	}
@@ -174,9 +174,10 @@ put_video(struct node o, const struct draft *d, const char *video)
 }
 
 void
-jsonld_put_dish(
-    struct buf *out, const struct draft *d, const struct tamis_style *style, size_t dish)
+jsonld_put_dish(struct buf *out, const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, size_t dish)
 {
+	struct house house = house_of(d, g, style);
 	const char *video = video_of(style);
 	const struct dish *v = &d->dish[dish];
 	struct node o = node_root(out->arena);
@@ -192,7 +193,7 @@ jsonld_put_dish(
 		put_time(o, "totalTime", v->total_ms > 0 ? v->total_ms : v->claimed_ms);
 	put_video(o, d, video);
 	put_tools(o, v);
-	put_ingredients(o, v);
+	put_ingredients(o, &house, v);
 	put_instructions(o, v, video);
 	node_print(o, out);
 }
@@ -201,12 +202,11 @@ static void
 write_jsonld(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
-	(void)g;
 	buf_put_z(out, "[\n");
 	for (size_t i = 0; i < d->dishes; i++) {
 		if (i > 0)
 			buf_put_z(out, ",\n");
-		jsonld_put_dish(out, d, style, i);
+		jsonld_put_dish(out, d, g, style, i);
 	}
 	buf_put_z(out, "]\n");
 }

@@ -8,7 +8,7 @@
 #include "tamis.h"
 
 /* One JSON object and a line feed. */
-void jsonld_put_dish(
-    struct buf *out, const struct draft *d, const struct tamis_style *style, size_t dish);
+void jsonld_put_dish(struct buf *out, const struct draft *d, const struct grammar *g,
+    const struct tamis_style *style, size_t dish);
 
 #endif

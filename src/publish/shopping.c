@@ -11,23 +11,23 @@
 #include "write/text.h"
 
 static void
-put_amounts(struct buf *line, const struct basket_item *item)
+put_amounts(struct buf *line, const struct house *h, const struct basket_item *item)
 {
 	for (size_t i = 0; i < item->sums; i++) {
 		if (i > 0)
 			buf_put_z(line, " and ");
-		basket_put_sum(line, &item->sum[i]);
+		basket_put_sum(line, h, &item->sum[i]);
 	}
 	if (item->sums)
 		buf_put_char(line, ' ');
 }
 
 static void
-put_item(struct buf *out, const struct basket_item *item)
+put_item(struct buf *out, const struct house *h, const struct basket_item *item)
 {
 	struct buf line = buf_in(out->arena);
 
-	put_amounts(&line, item);
+	put_amounts(&line, h, item);
 	buf_put(&line, item->name);
 	if (item->more && item->sums)
 		buf_put_z(&line, ", and some more");
@@ -61,9 +61,9 @@ static void
 write_shopping(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
+	struct house house = house_of(d, g, style);
 	struct basket b = basket_of(out->arena, d, g);
 
-	(void)style;
 	buf_put_z(out, "Shopping list\n");
 	put_dishes(out, d);
 	if (b.items == 0)
@@ -74,7 +74,7 @@ write_shopping(const struct draft *d, const struct grammar *g,
 			escape_line(out, b.item[i].section);
 			buf_put_char(out, '\n');
 		}
-		put_item(out, &b.item[i]);
+		put_item(out, &house, &b.item[i]);
 	}
 }
 

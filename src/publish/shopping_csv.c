@@ -7,8 +7,8 @@
 #include "write/writers.h"
 
 #include "base/print.h"
+#include "house/portion.h"
 #include "publish/basket.h"
-#include "write/equivalent.h"
 #include "write/escape.h"
 #include "write/text.h"
 
@@ -30,11 +30,11 @@ put_number(struct buf *out, const struct amount *a, struct ratio v)
 }
 
 static struct str
-size_of(struct arena *a, const struct basket_sum *s)
+size_of(struct arena *a, const struct house *h, const struct basket_sum *s)
 {
 	struct buf b = buf_in(a);
 
-	equivalent_put_size(&b, &s->size);
+	portion_put_size(&b, h, &s->size);
 	return buf_str(&b);
 }
 
@@ -52,8 +52,8 @@ dishes_of(struct arena *a, const struct draft *d, const struct basket_item *item
 }
 
 static void
-put_row(struct buf *out, const struct draft *d, const struct basket_item *item,
-    const struct basket_sum *s)
+put_row(struct buf *out, const struct draft *d, const struct house *h,
+    const struct basket_item *item, const struct basket_sum *s)
 {
 	struct str unit = s->total.unit ? s->total.unit->name : STR("");
 
@@ -62,7 +62,7 @@ put_row(struct buf *out, const struct draft *d, const struct basket_item *item,
 	put_number(out, &s->total, s->total.min);
 	put_number(out, &s->total, s->total.max);
 	put_cell(out, unit);
-	put_cell(out, size_of(out->arena, s));
+	put_cell(out, size_of(out->arena, h, s));
 	put_cell(out, item->pack);
 	put_cell(out, dishes_of(out->arena, d, item));
 	buf_put_z(out, "\r\n");
@@ -73,17 +73,17 @@ write_shopping_csv(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
 	static const struct basket_sum none = {0};
+	struct house house = house_of(d, g, style);
 	struct basket b = basket_of(out->arena, d, g);
 
-	(void)style;
 	buf_put_z(out, "section,item,min,max,unit,size,packages,dishes\r\n");
 	for (size_t i = 0; i < b.items; i++) {
 		const struct basket_item *item = &b.item[i];
 
 		for (size_t k = 0; k < item->sums; k++)
-			put_row(out, d, item, &item->sum[k]);
+			put_row(out, d, &house, item, &item->sum[k]);
 		if (item->more || item->sums == 0)
-			put_row(out, d, item, &none);
+			put_row(out, d, &house, item, &none);
 	}
 }
 

@@ -16,8 +16,7 @@
 struct page {
 	struct buf *out;
 	const struct draft *draft;
-	const struct grammar *g;
-	const struct tamis_style *style;
+	struct house house;
 };
 
 /* Puts one escaped line after a mark: "- ". */
@@ -33,7 +32,7 @@ put_line(struct buf *out, const char *mark, struct str text)
 static void
 put_heading(const struct page *p, unsigned depth, struct str text)
 {
-	unsigned level = depth + (p->style->heading ? p->style->heading : 1);
+	unsigned level = depth + (p->house.style->heading ? p->house.style->heading : 1);
 
 	while (level-- > 1)
 		buf_put_char(p->out, '#');
@@ -70,12 +69,12 @@ put_summary(struct buf *out, const struct dish *d)
 }
 
 static void
-put_ingredient(struct buf *out, const struct ingredient *in)
+put_ingredient(const struct page *p, const struct ingredient *in)
 {
-	struct buf line = buf_in(out->arena);
+	struct buf line = buf_in(p->out->arena);
 
-	text_ingredient(&line, in);
-	put_line(out, "- ", buf_str(&line));
+	text_ingredient(&line, &p->house, in);
+	put_line(p->out, "- ", buf_str(&line));
 }
 
 static void
@@ -93,7 +92,7 @@ put_part(const struct page *page, const struct part *p)
 		buf_put_char(page->out, '\n');
 	}
 	for (size_t i = 0; i < p->ingredients; i++)
-		put_ingredient(page->out, &p->ingredient[i]);
+		put_ingredient(page, &p->ingredient[i]);
 }
 
 static void
@@ -154,7 +153,7 @@ static void
 put_notes(const struct page *p, const struct dish *d)
 {
 	size_t n;
-	const struct str *note = notes_of(p->out->arena, p->draft, d, p->g, &n);
+	const struct str *note = notes_of(p->out->arena, p->draft, d, p->house.grammar, &n);
 
 	if (n) {
 		put_section(p, STR("Notes"));
@@ -181,7 +180,7 @@ static void
 write_markdown(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
-	struct page page = {out, d, g, style};
+	struct page page = {out, d, house_of(d, g, style)};
 
 	if (d->dishes == 0)
 		buf_put_z(out, "No recipe was found in this episode.\n");

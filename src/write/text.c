@@ -6,7 +6,7 @@
 
 #include "base/print.h"
 #include "grammar/inflect.h"
-#include "write/equivalent.h"
+#include "house/piece.h"
 
 /* Capitals of a to z and of the Latin letters U+00E0 to U+00FE: "éclairs". */
 void
@@ -113,37 +113,92 @@ text_time(struct buf *b, const struct dish *d)
 	}
 }
 
+static bool
+is_sized(const struct ingredient *in)
+{
+	return in->size.present && in->size.known;
+}
+
+/* How many, where they are counted; one steak of 10 oz, twice, is two. */
+static struct ratio
+count_of(const struct ingredient *in)
+{
+	if (in->amount.present && in->amount.known)
+		return in->amount.max;
+	return is_sized(in) && in->scale.den ? in->scale : ratio_int(1);
+}
+
 /* "2 (400 g/14 oz) cans", "1 (2 in/5 cm) piece" */
 static void
-put_sized(struct buf *b, const struct amount *a, const struct amount *size)
+put_sized(struct buf *b, const struct house *h, const struct ingredient *in)
 {
-	bool named = a->unit && a->unit->name.n;
+	struct portion p = portion_of(in);
+	struct amount count = in->amount;
+	bool named = in->amount.unit && in->amount.unit->name.n;
 
-	print_range(b, a->min, a->max);
+	if (!count.known)
+		count = (struct amount){true, true, in->scale, in->scale, NULL};
+	count.unit = NULL;
+	p.amount = &count;
+	portion_put(b, h, &p);
 	buf_put_z(b, " (");
-	equivalent_put_size(b, size);
+	portion_put_size(b, h, &in->size);
 	buf_put_char(b, ')');
 	if (!named)
 		return;
 	buf_put_char(b, ' ');
-	print_unit(b, a->unit, ratio_order(a->max, ratio_int(1)) > 0);
+	print_unit(b, in->amount.unit, ratio_order(count.max, ratio_int(1)) > 0);
 }
 
 void
-text_quantity(struct buf *b, const struct ingredient *in)
+text_quantity(struct buf *b, const struct house *h, const struct ingredient *in)
 {
-	bool sized = in->size.present && in->size.known;
+	struct portion p = portion_of(in);
+	struct split egg;
 
-	if (sized && in->amount.present && in->amount.known) {
-		put_sized(b, &in->amount, &in->size);
+	if (is_sized(in) && (in->amount.known || in->scale.den)) {
+		put_sized(b, h, in);
 		return;
 	}
-	print_amount(b, &in->amount);
-	if (!sized)
+	if (piece_split(b->arena, h, in, &egg)) {
+		if (egg.whole)
+			print_number(b, ratio_int(egg.whole));
+		else
+			buf_put(b, egg.rest);
+		return;
+	}
+	portion_put(b, h, &p);
+	if (!is_sized(in))
 		return;
 	if (in->amount.present && in->amount.unit)
 		buf_put_char(b, ' ');
-	equivalent_put_size(b, &in->size);
+	portion_put_size(b, h, &in->size);
+}
+
+void
+text_item(struct buf *b, const struct house *h, const struct ingredient *in)
+{
+	struct split egg;
+
+	if (!piece_split(b->arena, h, in, &egg)) {
+		buf_put(b, piece_item(b->arena, h, in, count_of(in)));
+		return;
+	}
+	if (egg.whole)
+		buf_put(b, piece_item(b->arena, h, in, ratio_int(egg.whole)));
+	if (egg.whole && egg.rest.n)
+		buf_fmt(b, " plus %.*s ", (int)egg.rest.n, egg.rest.p);
+	if (egg.rest.n)
+		buf_fmt(b, "beaten %.*s", (int)in->key.n, in->key.p);
+}
+
+void
+text_other(struct buf *b, const struct house *h, const struct ingredient *in)
+{
+	struct portion p = portion_of(in);
+
+	if (!in->size.present)
+		portion_put_other(b, h, &p);
 }
 
 void
@@ -168,35 +223,43 @@ put_with(struct buf *b, const char *glue, struct str text)
 	buf_put(b, text);
 }
 
-static void
-put_alternative(struct buf *b, const struct alternative *a)
+void
+text_alternative(struct buf *b, const struct house *h, const struct ingredient *in,
+    const struct alternative *a)
 {
 	struct buf either = buf_in(b->arena);
+	struct portion p = portion_of(in);
 
-	print_amount(&either, &a->amount);
+	p.amount = &a->amount;
+	p.food = NULL;
+	portion_put(&either, h, &p);
 	put_with(&either, " ", a->item);
-	put_with(b, ", or ", buf_str(&either));
+	buf_put(b, buf_str(&either));
 }
 
 void
-text_ingredient(struct buf *b, const struct ingredient *in)
+text_ingredient(struct buf *b, const struct house *h, const struct ingredient *in)
 {
-	struct buf line = buf_in(b->arena), other = buf_in(b->arena);
-	struct buf note = buf_in(b->arena);
+	struct buf line = buf_in(b->arena), part = buf_in(b->arena);
 
-	text_quantity(&line, in);
-	put_with(&line, " ", in->item);
-	if (!in->size.present)
-		equivalent_put(&other, &in->amount, &in->metric);
-	if (other.n) {
-		put_with(&line, " (", buf_str(&other));
+	text_quantity(&line, h, in);
+	text_item(&part, h, in);
+	put_with(&line, " ", buf_str(&part));
+	part.n = 0;
+	text_other(&part, h, in);
+	if (part.n) {
+		put_with(&line, " (", buf_str(&part));
 		buf_put_char(&line, ')');
 	}
 	put_with(&line, ", ", in->preparation);
-	text_note(&note, in);
-	put_with(&line, ", ", buf_str(&note));
-	for (size_t i = 0; i < in->alternatives; i++)
-		put_alternative(&line, &in->alternative[i]);
+	part.n = 0;
+	text_note(&part, in);
+	put_with(&line, ", ", buf_str(&part));
+	for (size_t i = 0; i < in->alternatives; i++) {
+		part.n = 0;
+		text_alternative(&part, h, in, &in->alternative[i]);
+		put_with(&line, ", or ", buf_str(&part));
+	}
 	if (in->optional)
 		put_with(&line, ", ", STR("optional"));
 	buf_put(b, buf_str(&line));

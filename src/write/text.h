@@ -7,7 +7,7 @@
 #ifndef TAMIS_TEXT_H
 #define TAMIS_TEXT_H
 
-#include "tamis.h"
+#include "house/house.h"
 
 /* Sentence case: "leek and barley soup" becomes "Leek and barley soup". */
 void text_title(struct buf *b, struct str name);
@@ -19,9 +19,17 @@ void text_yield(struct buf *b, const struct dish *d);
  * give no total: "said to take 30 minutes"; nothing where neither is known. */
 void text_time(struct buf *b, const struct dish *d);
 /* "2 (400 g/14 oz) cans", "1½ cups"; nothing where no amount is said. */
-void text_quantity(struct buf *b, const struct ingredient *in);
-/* The whole line: "40 g butter (1½ oz), softened, divided". */
-void text_ingredient(struct buf *b, const struct ingredient *in);
+void text_quantity(struct buf *b, const struct house *h, const struct ingredient *in);
+/* What stands behind it: "butter"; "eggs" for an egg doubled; "egg plus 1 tbsp
+ * beaten egg" where the quantity was 1. */
+void text_item(struct buf *b, const struct house *h, const struct ingredient *in);
+/* And what goes in brackets: "about 3 tbsp"; or nothing. */
+void text_other(struct buf *b, const struct house *h, const struct ingredient *in);
+/* "½ tsp wasabi", an alternative of the ingredient. */
+void text_alternative(struct buf *b, const struct house *h, const struct ingredient *in,
+    const struct alternative *a);
+/* The whole line: "40 g butter (about 3 tbsp), softened, divided". */
+void text_ingredient(struct buf *b, const struct house *h, const struct ingredient *in);
 /* The ingredient's note, with "divided" where its amount is used in parts. */
 void text_note(struct buf *b, const struct ingredient *in);
 /* Where a step is said, as a time code; nothing where the script has none. */

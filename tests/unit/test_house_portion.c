@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Amounts in the other system of measures, and whole ingredient lines. Sizes
- * of the US cup and ounce: NIST SP 430 and Handbook 44.
+ * Amounts in the units that the house asks for, and whole ingredient lines.
+ * Sizes of the US cup and ounce: NIST SP 430 and Handbook 44; weights of foods:
+ * densities.tsv.
  */
 #include <setjmp.h>
 #include <stdarg.h>
@@ -9,8 +10,9 @@
 
 #include <cmocka.h>
 
+#include "../support/draft_text.h"
+#include "house/portion.h"
 #include "sample.h"
-#include "write/equivalent.h"
 #include "write/text.h"
 
 #define COUNT(array) (sizeof(array) / sizeof *(array))
@@ -32,7 +34,8 @@ static void
 expect(struct str got, const char *want)
 {
 	if (!str_is_z(got, want))
-		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.p, want);
+		print_error(
+		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "", want);
 	assert_true(str_is_z(got, want));
 }
 
@@ -52,34 +55,40 @@ static const struct row rows[] = {
     {{275, 1}, {275, 1}, &unit_ml, {0, 0}, NULL, "1 cup plus 2½ tbsp"},
     {{150, 1}, {150, 1}, &unit_ml, {0, 0}, NULL, "⅔ cup"},
     {{125, 1}, {125, 1}, &unit_ml, {0, 0}, NULL, "½ cup"},
-    {{100, 1}, {100, 1}, &unit_ml, {0, 0}, NULL, "6¾ tbsp"},
+    {{100, 1}, {100, 1}, &unit_ml, {0, 0}, NULL, "⅓ cup plus 1½ tbsp"},
     {{60, 1}, {60, 1}, &unit_ml, {0, 0}, NULL, "¼ cup"},
     {{50, 1}, {50, 1}, &unit_ml, {0, 0}, NULL, "3½ tbsp"},
     {{30, 1}, {30, 1}, &unit_ml, {0, 0}, NULL, "2 tbsp"},
     {{15, 1}, {15, 1}, &unit_ml, {0, 0}, NULL, "1 tbsp"},
     {{5, 1}, {5, 1}, &unit_ml, {0, 0}, NULL, "1 tsp"},
-    {{1, 4}, {1, 4}, &unit_ml, {0, 0}, NULL, ""},
     {{4, 1}, {4, 1}, &unit_litre, {0, 0}, NULL, "4¼ quarts"},
     {{250, 1}, {500, 1}, &unit_ml, {0, 0}, NULL, "1–2 cups"},
+    {{10, 1}, {20, 1}, &unit_ml, {0, 0}, NULL, "2 tsp to 1½ tbsp"},
     {{40, 1}, {40, 1}, &unit_gram, {0, 0}, NULL, "1½ oz"},
     {{5, 1}, {5, 1}, &unit_gram, {0, 0}, NULL, ""},
     {{150, 1}, {150, 1}, &unit_gram, {0, 0}, NULL, "5¼ oz"},
     {{225, 1}, {225, 1}, &unit_gram, {0, 0}, NULL, "8 oz"},
     {{450, 1}, {450, 1}, &unit_gram, {0, 0}, NULL, "1 lb"},
     {{500, 1}, {500, 1}, &unit_gram, {0, 0}, NULL, "1 lb 2 oz"},
+    {{680, 1}, {680, 1}, &unit_gram, {0, 0}, NULL, "1½ lb"},
     {{1, 1}, {1, 1}, &unit_kilogram, {0, 0}, NULL, "2 lb 3 oz"},
     {{1, 1}, {3, 2}, &unit_kilogram, {0, 0}, NULL, "2¼–3¼ lb"},
+    {{400, 1}, {500, 1}, &unit_gram, {0, 0}, NULL, "14 oz to 1 lb"},
     {{1, 1}, {1, 1}, &unit_cup, {125, 1}, &unit_gram, "125 g"},
+    {{1, 1}, {1, 1}, &unit_cup, {227, 1}, &unit_gram, "225 g"},
+    {{1, 1}, {1, 1}, &unit_cup, {244, 1}, &unit_gram, "240 g"},
     {{2, 1}, {2, 1}, &unit_cup, {473, 1}, &unit_ml, "475 ml"},
-    {{5, 1}, {5, 1}, &unit_cup, {1183, 1}, &unit_ml, "1.18 litres"},
+    {{5, 1}, {5, 1}, &unit_cup, {1183, 1}, &unit_ml, "1.2 litres"},
     {{1, 1}, {1, 1}, &unit_cup, {0, 0}, NULL, ""},
     {{2, 1}, {2, 1}, &unit_teaspoon, {12, 1}, &unit_gram, ""},
     {{8, 1}, {8, 1}, &unit_ounce, {0, 0}, NULL, "225 g"},
     {{1, 2}, {1, 2}, &unit_ounce, {0, 0}, NULL, "14 g"},
+    {{2, 1}, {2, 1}, &unit_ounce, {0, 0}, NULL, "55 g"},
     {{1, 1}, {1, 1}, &unit_pound, {0, 0}, NULL, "450 g"},
     {{3, 1}, {3, 1}, &unit_pound, {0, 0}, NULL, "1.36 kg"},
+    {{10, 1}, {10, 1}, &unit_pound, {0, 0}, NULL, "4.55 kg"},
     {{3, 1}, {3, 1}, NULL, {150, 1}, &unit_gram, ""},
-    {{1, 1}, {1, 1}, &unit_stick, {1134, 10}, &unit_gram, "115 g"},
+    {{1, 1}, {1, 1}, &unit_stick, {1134, 10}, &unit_gram, "110 g"},
     {{1, 1}, {1, 1}, &unit_stick, {0, 0}, NULL, ""},
     {{2, 1}, {2, 1}, &unit_can, {800, 1}, &unit_gram, ""},
     {{200, 1}, {200, 1}, &unit_celsius, {0, 0}, NULL, ""},
@@ -89,20 +98,23 @@ static const struct row rows[] = {
     {{0, 1}, {0, 1}, &unit_ml, {0, 0}, NULL, ""},
 };
 
+static const struct tamis_style plain = {0};
+static const struct house house = {.style = &plain};
+
 static void
-test_equivalent(void **state)
+test_other_system(void **state)
 {
 	struct buf b = buf_in(*state);
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		const struct row *r = &rows[i];
-		struct amount said = {true, true, r->min, r->max, r->unit};
-		struct amount metric = {0};
+		struct ingredient in = {.amount = {true, true, r->min, r->max, r->unit}};
+		struct portion p = portion_of(&in);
 
 		if (r->metric.den)
-			metric = amount_of(r->metric, r->metric_unit);
+			in.metric = amount_of(r->metric, r->metric_unit);
 		b.n = 0;
-		equivalent_put(&b, &said, &metric);
+		portion_put_other(&b, &house, &p);
 		expect(buf_str(&b), r->want);
 	}
 }
@@ -113,27 +125,37 @@ test_size(void **state)
 	static const struct {
 		struct ratio v;
 		const struct unit *unit;
-		const char *want;
+		const char *want, *both, *us, *metric;
 	} sizes[] = {
-	    {{400, 1}, &unit_gram, "400 g/14 oz"},
-	    {{10, 1}, &unit_ounce, "10 oz/280 g"},
-	    {{2, 1}, &unit_inch, "2 in/5 cm"},
-	    {{1, 2}, &unit_inch, "½ in/1.3 cm"},
-	    {{9, 1}, &unit_inch, "9 in/23 cm"},
-	    {{1, 1}, &unit_cm, "1 cm/⅜ in"},
-	    {{5, 1}, &unit_cm, "5 cm/2 in"},
-	    {{23, 1}, &unit_cm, "23 cm/9 in"},
-	    {{3, 2}, &unit_litre, "1.5 litre/6⅓ cups"},
-	    {{3, 1}, &unit_piece, "3 piece"},
+	    {{400, 1}, &unit_gram, "400 g/14 oz", "400 g/14 oz", "14 oz", "400 g"},
+	    {{10, 1}, &unit_ounce, "10 oz/280 g", "280 g/10 oz", "10 oz", "280 g"},
+	    {{2, 1}, &unit_inch, "2 in/5 cm", "5 cm/2 in", "2 in", "5 cm"},
+	    {{1, 2}, &unit_inch, "½ in/1.3 cm", "1.3 cm/½ in", "½ in", "1.3 cm"},
+	    {{9, 1}, &unit_inch, "9 in/23 cm", "23 cm/9 in", "9 in", "23 cm"},
+	    {{1, 1}, &unit_cm, "1 cm/⅜ in", "1 cm/⅜ in", "⅜ in", "1 cm"},
+	    {{5, 1}, &unit_cm, "5 cm/2 in", "5 cm/2 in", "2 in", "5 cm"},
+	    {{23, 1}, &unit_cm, "23 cm/9 in", "23 cm/9 in", "9 in", "23 cm"},
+	    {{3, 2}, &unit_litre, "1.5 litres/6⅓ cups", "1.5 litres/6⅓ cups", "6⅓ cups",
+		"1.5 litres"},
+	    {{3, 1}, &unit_piece, "3 pieces", "3 pieces", "3 pieces", "3 pieces"},
 	};
+	static const enum tamis_units units[] = {
+	    UNITS_SAID, UNITS_BOTH, UNITS_US, UNITS_METRIC};
 	struct buf b = buf_in(*state);
 
 	for (size_t i = 0; i < COUNT(sizes); i++) {
 		struct amount size = amount_of(sizes[i].v, sizes[i].unit);
+		const char *want[] = {
+		    sizes[i].want, sizes[i].both, sizes[i].us, sizes[i].metric};
 
-		b.n = 0;
-		equivalent_put_size(&b, &size);
-		expect(buf_str(&b), sizes[i].want);
+		for (size_t k = 0; k < COUNT(units); k++) {
+			struct tamis_style style = {.units = units[k]};
+			struct house h = {.style = &style};
+
+			b.n = 0;
+			portion_put_size(&b, &h, &size);
+			expect(buf_str(&b), want[k]);
+		}
 	}
 }
 
@@ -170,7 +192,7 @@ test_line(void **state)
 
 	for (size_t i = 0; i < COUNT(lines); i++) {
 		b.n = 0;
-		text_ingredient(&b, &lines[i].in);
+		text_ingredient(&b, &house, &lines[i].in);
 		expect(buf_str(&b), lines[i].want);
 	}
 }
@@ -196,7 +218,7 @@ int
 main(void)
 {
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test(test_equivalent),
+	    cmocka_unit_test(test_other_system),
 	    cmocka_unit_test(test_size),
 	    cmocka_unit_test(test_line),
 	};
