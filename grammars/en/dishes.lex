@@ -182,6 +182,21 @@ sausage roll
 quiche
 welsh rarebit : proper
 rarebit
+poutine
+dauphinoise potato
+spätzle = spaetzle, käsespätzle : mass
+saag aloo : mass
+beef wellington : mass
+steak diane : mass
+chicken kiev
+peach melba
+eggs florentine : mass
+piccata
+milanese
+marsala
+thermidor
+saltimbocca
+jollof rice : mass
 scotch egg : proper
 fishcake = fish cake
 crab cake
@@ -629,6 +644,8 @@ hummus
 assembly
 patty
 meringue
+swirl
+ripple
 sponge : weak
 layer : weak
 shell : weak

@@ -216,6 +216,55 @@ tea
 supper
 side
 nibbles : mass
+# Who eats.
+@ EATER
+people
+persons
+person
+of us
+of you
+folks
+adults
+adult
+grown-ups = grownups
+guests
+mouths
+kids
+children
+teenagers
+eaters
+suppers
+lunches
+dinners
+plates
+bowls
+servings
+serving
+portions
+portion
+helpings
+friends
+boys
+girls
+lads
+family members
+# What a dish is cut or counted into.
+@ PIECE noun
+square
+slice
+piece
+round
+ball
+wedge
+finger
+portion
+strip
+triangle
+bar
+patty
+jar
+bottle
+tub
 # Other words of talk, which name no dish.
 @ TALKWORD
 alongside

@@ -49,7 +49,8 @@ static bool
 is_dropped(const struct chart *c, uint32_t i)
 {
 	static const char *const classes[] = {
-	    "DET", "ART", "QUANT", "FILLER", "CALL", "COMMA", "COLON", "BREAK", "FOR"};
+	    "DET", "ART", "QUANT", "FILLER", "CALL", "COMMA", "COLON", "BREAK", "FOR",
+	    "DAYWORD"};
 	const struct entry *e = token_at(c, i)->entry;
 
 	for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
@@ -133,6 +134,21 @@ head_of(const struct chart *c, const struct token *last)
 	return last_word(last->norm);
 }
 
+/* A food that is never made a dish of. */
+static bool
+is_pantry(const struct lexeme *food)
+{
+	static const char *const groups[] = {"salt", "pepper", "spice", "herb", "oil", "fat",
+	    "sugar", "flour", "starch", "leavening", "yeast", "water", "vinegar", "extract",
+	    "butter", "cream", "setting-agent"};
+	struct str group = lexeme_get(food, "group");
+
+	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
+		if (str_is_z(group, groups[i]))
+			return true;
+	return false;
+}
+
 void
 opening_name(const struct chart *c, struct opening *x)
 {
@@ -165,7 +181,10 @@ opening_name(const struct chart *c, struct opening *x)
 	x->sort = sort_of(m, x->lone);
 	if (token_is(c, x->end - 1, "EQUIP") && x->sort == NAME_UNLISTED)
 		x->sort = NAME_TOOL;
+	if (x->lone && x->sort == NAME_DISH && token_is(c, x->end - 1, "COURSE"))
+		x->sort = NAME_MAYBE;
 	x->head = head_of(c, last);
+	x->pantry = is_pantry(lexeme_of(c, last->entry, "FOOD"));
 }
 
 /* ---- from the passes -------------------------------------------------------- */
@@ -264,12 +283,14 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	}
 	opening_name(c, &x);
 	x.counted = is_counted(c, x.token);
-	if (x.lone && x.kind == OPENING_FOR && is_weak_part(c, x.end - 1))
-		x.sort = NAME_PART;
 	x.definite = x.token > 0 && str_is_z(token_at(c, x.token - 1)->norm, "the");
+	if (x.lone && is_weak_part(c, x.end - 1) &&
+	    (x.kind == OPENING_FOR || (x.definite && x.kind == OPENING_TOPIC)))
+		x.sort = NAME_PART;
 	if (x.kind <= OPENING_TURN && goes_on_top(c, x.end))
 		x.kind = OPENING_WITH;
 	x.made = node_attribute(c, n, "made").p != NULL;
+	x.numbered = node_attribute(c, n, "dish").p != NULL;
 	x.day = node_attribute(c, name, "day").p != NULL;
 	x.marked = is_marked(c, x.token);
 	if (x.lone && node_attribute(c, n, "long").p)
@@ -362,6 +383,21 @@ by_token(const void *a, const void *b)
 	return (int)y->kind - (int)x->kind;
 }
 
+/* "with a slaw and a mayo": the second goes with the dish as well. */
+static void
+spread_with(struct openings *s, const struct chart *c)
+{
+	for (size_t i = 1; i < s->said.n; i++) {
+		const struct opening *p = &s->said.v[i - 1];
+		struct opening *x = &s->said.v[i];
+
+		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
+		    x->token <= p->end + 3 && !token_is(c, p->end, "COLON") &&
+		    !token_is(c, x->token - 1, "ADV"))
+			x->kind = OPENING_WITH;
+	}
+}
+
 void
 openings_find(struct openings *out, const struct chart *c)
 {
@@ -373,4 +409,5 @@ openings_find(struct openings *out, const struct chart *c)
 	collect_headings(out, c);
 	if (out->said.n)
 		qsort(out->said.v, out->said.n, sizeof *out->said.v, by_token);
+	spread_with(out, c);
 }

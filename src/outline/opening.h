@@ -47,6 +47,8 @@ struct opening {
 	bool bought;         /* the whole name is a food of the lists */
 	bool definite;       /* "the" */
 	bool made;           /* "make": even of a food */
+	bool numbered;       /* "number two is": a dish, whatever the word */
+	bool pantry;         /* salt, oil, flour: never a dish */
 	bool day;            /* "pancake day" */
 	bool with_for;       /* a heading "For the sauce" */
 };

@@ -28,20 +28,6 @@ clause_end(const struct maker *m, const struct clause *q)
 	return chart_top(&m->c)->node.v[q->end - 1].end;
 }
 
-/* "with a slaw and a mayo": the second goes with the dish as well. */
-static void
-spread_with(struct openings *s, const struct maker *m)
-{
-	for (size_t i = 1; i < s->said.n; i++) {
-		const struct opening *p = &s->said.v[i - 1];
-		struct opening *x = &s->said.v[i];
-
-		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
-		    x->token <= p->end + 3 && !token_is(m, x->token - 1, "ADV"))
-			x->kind = OPENING_WITH;
-	}
-}
-
 static void
 turn_to(struct outline *o, uint32_t token, int dish, int part)
 {
@@ -67,6 +53,16 @@ next_turn(const struct outline *o, const struct opening *x, bool parts)
 	return (uint32_t)o->m->c.tokens.token.n;
 }
 
+/* "the meatballs" of spaghetti and meatballs; another soup is another dish. */
+static bool
+is_within(const struct outline *o, const struct opening *x)
+{
+	const struct named *d = o->now_dish < 0 ? NULL : &o->dish.v[o->now_dish];
+
+	return d && name_has_word(d->name, x->head) &&
+	       (x->lone || !str_is(d->head, x->head));
+}
+
 /* A dish that no overview named, said in so many words. */
 static bool
 opens_unplanned(const struct outline *o, const struct opening *x)
@@ -75,9 +71,11 @@ opens_unplanned(const struct outline *o, const struct opening *x)
 
 	if (foods == 0 || (x->kind == OPENING_FIRST && plan_is_clear(&o->plan)))
 		return false;
-	if (o->now_dish >= 0 && name_has_word(o->dish.v[o->now_dish].name, x->head))
+	if (is_within(o, x))
 		return false;
 	if (x->kind == OPENING_HEADING && !x->with_for && x->sort != NAME_PART)
+		return true;
+	if (x->numbered)
 		return true;
 	if (x->sort == NAME_DISH)
 		return x->marked || !x->lone || x->kind >= OPENING_TURN;
@@ -91,7 +89,7 @@ opens_part(const struct outline *o, const struct opening *x)
 {
 	if (x->sort == NAME_PART || x->sort == NAME_EITHER)
 		return true;
-	if (!x->made && (x->kind < OPENING_NEXT || x->sort < NAME_MAYBE))
+	if (x->numbered || (!x->made && (x->kind < OPENING_NEXT || x->sort < NAME_MAYBE)))
 		return false;
 	if (x->sort == NAME_DISH && x->kind != OPENING_FIRST)
 		return false;
@@ -117,8 +115,10 @@ static bool
 is_better_first(
     const struct outline *o, const struct planned *p, const struct planned *than)
 {
-	if (!p->main || !than)
-		return p->main;
+	if (!p->main || p->counted || (p->sort < NAME_FOOD && !opens_later(o, p)))
+		return false;
+	if (!than)
+		return true;
 	if (p->weak != than->weak)
 		return than->weak;
 	if (p->announced != than->announced)
@@ -136,7 +136,7 @@ open_planned(struct outline *o, uint32_t token)
 	for (size_t i = 0; i < o->plan.item.n; i++) {
 		const struct planned *p = &o->plan.item.v[i];
 
-		if (!p->counted && !named_is_open(o, p) && is_better_first(o, p, best))
+		if (!named_is_open(o, p) && is_better_first(o, p, best))
 			best = p;
 	}
 	if (best)
@@ -183,6 +183,8 @@ take_strong(struct outline *o, const struct opening *x)
 		if (o->now_dish >= 0)
 			turn_to(
 			    o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+		else
+			turn_to(o, x->token, named_add(o, x), 0);
 	} else if (opens_unplanned(o, x))
 		turn_to(o, x->token, named_add(o, x), 0);
 }
@@ -222,29 +224,36 @@ heads_list(const struct outline *o, const struct opening *x)
 	return cue < o->m->s->cues && o->m->s->cue[cue].kind != CUE_SPEECH;
 }
 
+/* Said in the cue where the work begins, or shortly before. */
 static bool
-opens_first(const struct outline *o, const struct opening *x)
+is_near(const struct outline *o, const struct opening *x)
 {
 	const struct maker *m = o->m;
 	int64_t at = place_of(m, o->content, o->content + 1).cue_ms;
 	int64_t t = place_of(m, x->token, x->token + 1).cue_ms;
+
+	return m->c.tokens.token.v[x->token].cue == m->c.tokens.token.v[o->content].cue ||
+	       at - t <= NEAR_MS;
+}
+
+static bool
+opens_first(const struct outline *o, const struct opening *x)
+{
 	const struct planned *p = plan_find(&o->plan, x);
-	bool near =
-	    m->c.tokens.token.v[x->token].cue == m->c.tokens.token.v[o->content].cue ||
-	    at - t <= NEAR_MS;
 
 	if (x->kind == OPENING_FIRST)
 		return p || x->sort >= NAME_MAYBE ||
 		       (x->sort == NAME_FOOD && !plan_is_clear(&o->plan));
-	if (x->kind < OPENING_TOPIC || x->sort == NAME_PART || (p && !p->main))
+	if (x->kind < OPENING_TOPIC || x->sort == NAME_PART ||
+	    (p && (!p->main || (p->counted && x->lone))))
 		return false;
 	if (x->kind == OPENING_HEADING && heads_list(o, x))
 		return false;
-	if (!p && x->sort < NAME_DISH)
+	if (!p && x->sort < NAME_DISH && !x->numbered)
 		return false;
 	if (x->kind == OPENING_TURN && opens_later(o, p))
 		return false;
-	return near || is_said_again(o, x);
+	return is_near(o, x) || is_said_again(o, x);
 }
 
 /* Is x a better sign of where the first dish begins than y before it? */
@@ -273,6 +282,20 @@ first_spoken(const struct outline *o)
 	return 0;
 }
 
+/* Where the work begins, or where the cook turns to a part just before it. */
+static uint32_t
+first_part(const struct outline *o)
+{
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if (x->token > 0 && x->token <= o->content && x->kind >= OPENING_TOPIC &&
+		    x->kind != OPENING_HEADING && x->sort == NAME_PART && is_near(o, x))
+			return x->token - 1;
+	}
+	return o->content;
+}
+
 static const struct opening *
 open_first(struct outline *o)
 {
@@ -294,7 +317,7 @@ open_first(struct outline *o)
 		if (is_better_first(o, &o->plan.item.v[i], p))
 			p = &o->plan.item.v[i];
 	if (p && p->token < UINT32_MAX)
-		turn_to(o, o->content, named_add_planned(o, p, o->content), 0);
+		turn_to(o, first_part(o), named_add_planned(o, p, first_part(o)), 0);
 	else if (p)
 		turn_to(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
 	return NULL;
@@ -464,7 +487,6 @@ read_title(struct outline *o)
 	*s = (struct script){.text = m->s->title, .cue = q, .cues = 1};
 	chart_make(c, m->g, s, m->a);
 	openings_find(&o->title, c);
-	spread_with(&o->title, m);
 }
 
 void
@@ -476,7 +498,6 @@ outline_make(struct maker *m)
 	if (m->c.tokens.token.n == 0)
 		return;
 	openings_find(&o.openings, &m->c);
-	spread_with(&o.openings, m);
 	read_title(&o);
 	o.content = work_begins(&o);
 	o.plan.arena = m->a;

@@ -38,7 +38,8 @@ plan_find(const struct plan *p, const struct opening *x)
 			continue;
 		if (str_is(q->head, x->head) && (x->lone || q->counted))
 			return q;
-		if (x->lone && name_has_word(name_own(q->name), x->head))
+		/* "the cucumber" may stand for a "cucumber salad". */
+		if (x->lone && q->announced && name_has_word(name_own(q->name), x->head))
 			return q;
 	}
 	return NULL;
@@ -48,7 +49,8 @@ bool
 plan_is_clear(const struct plan *p)
 {
 	for (size_t i = 0; i < p->item.n; i++)
-		if (p->item.v[i].main && p->item.v[i].announced && !p->item.v[i].weak)
+		if (p->item.v[i].main && p->item.v[i].announced && !p->item.v[i].weak &&
+		    !p->item.v[i].counted)
 			return true;
 	return false;
 }
@@ -58,6 +60,13 @@ announces(const struct opening *x)
 {
 	return !x->day && (x->kind == OPENING_TODAY || x->kind == OPENING_ALSO ||
 			      x->kind >= OPENING_TOPIC);
+}
+
+static bool
+is_made_today(const struct opening *x)
+{
+	return x->kind == OPENING_TODAY || x->kind == OPENING_TURN ||
+	       x->kind == OPENING_FIRST;
 }
 
 static bool
@@ -78,11 +87,12 @@ add(struct plan *p, const struct opening *x, bool main)
 	if (!q || q->counted) {
 		vec_push(p->arena, &p->item,
 		    (struct planned){x->name, x->head, x->sort, main || q, is_weak(x),
-			announces(x), x->counted, x->token});
+			announces(x), x->counted, is_made_today(x), x->token});
 		return;
 	}
 	q->weak = q->weak && is_weak(x);
 	q->announced = q->announced || announces(x);
+	q->made_today = q->made_today || is_made_today(x);
 	q->token = x->token < q->token ? x->token : q->token;
 	if (x->name.n > q->name.n && name_ends(name_own(x->name), name_own(q->name)))
 		q->name = x->name;
@@ -97,7 +107,7 @@ is_main(const struct opening *x)
 		return false;
 	case NAME_UNLISTED:
 	case NAME_FOOD:
-		return !x->definite &&
+		return !x->pantry && !(x->definite && x->kind == OPENING_TURN) &&
 		       (x->kind == OPENING_TODAY || x->kind == OPENING_TURN ||
 			   x->kind == OPENING_ALSO);
 	case NAME_MAYBE:
@@ -173,6 +183,6 @@ plan_make(struct plan *p, const struct openings *said, const struct openings *ti
 		any = any || (p->item.v[i].main && p->item.v[i].sort > NAME_TOOL);
 	/* Where nothing else is announced, a sauce is the dish. */
 	for (size_t i = 0; i < p->item.n && !any; i++)
-		if (p->item.v[i].announced && p->item.v[i].sort == NAME_PART)
+		if (p->item.v[i].made_today && p->item.v[i].sort == NAME_PART)
 			p->item.v[i].main = any = true;
 }

@@ -15,6 +15,7 @@ struct planned {
 	bool weak;      /* so only where the cook turns to it: salmon, beans */
 	bool announced; /* as what is made today */
 	bool counted;   /* "two dressings": each of them is a dish */
+	bool made_today; /* in so many words */
 	uint32_t token; /* where it was said first; UINT32_MAX: in the title only */
 };
 

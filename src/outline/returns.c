@@ -52,6 +52,14 @@ word_is(const struct maker *m, uint32_t i, const char *const *words)
 	return false;
 }
 
+static bool
+is_part_word(const struct maker *m, struct str word)
+{
+	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, word));
+
+	return e && entry_reading(e, grammar_class(m->g, "PARTHEAD")) != NULL;
+}
+
 /* Is the word, in any number, the name's last? */
 static bool
 word_is_head(const struct maker *m, uint32_t i, struct str head)
@@ -233,6 +241,26 @@ time_is_up(const struct outline *o, const struct clause *q)
 	return o->now_part > 0 ? o->now_dish : -1;
 }
 
+/* "twelve taco shells": they go with the tacos, wherever the cook is. */
+static int
+serves_dish(const struct outline *o, const struct clause *q)
+{
+	struct mention x[MENTIONS];
+	size_t n = foods_of(o->m, q, x, MENTIONS);
+
+	for (size_t i = 0; i < n; i++)
+		for (size_t k = 0; k < o->dish.n; k++) {
+			const struct named *d = &o->dish.v[k];
+			struct str lemma = x[i].lexeme ? x[i].lexeme->lemma : STR("");
+
+			if ((int)k != o->now_dish && lemma.n > d->head.n &&
+			    str_starts(lemma, d->head) && lemma.p[d->head.n] == ' ' &&
+			    is_part_word(o->m, str_cut(lemma, d->head.n + 1, lemma.n)))
+				return (int)k;
+		}
+	return -1;
+}
+
 /* What is new after "that's the sauce" is none of the sauce. */
 static bool
 goes_on(const struct outline *o, const struct clause *q)
@@ -254,6 +282,8 @@ returns_to(struct outline *o, const struct clause *q)
 	if (o->now_dish < 0 || q->kind == CLAUSE_NOT)
 		return -1;
 	dish = time_is_up(o, q);
+	if (dish < 0)
+		dish = serves_dish(o, q);
 	if (dish >= 0)
 		return dish;
 	if (o->now_part == 0)
