@@ -208,7 +208,7 @@ read_entry(struct reader *r, struct str line)
 
 	if (colon < line.n && !read_marks(r, &m, str_cut(line, colon + 3, line.n), line.p))
 		return false;
-	if (lemma.n == 0)
+	if (str_starts(lemma, STR("= ")) || str_starts(lemma, STR(": ")))
 		return fail(r, line.p, line.p, "a word before '=' or ':'");
 	l->lemma = arena_str(r->x->arena, lemma);
 	l->classes = m.classes;

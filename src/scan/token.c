@@ -150,11 +150,26 @@ word_end(const struct lexer *x)
 	return at;
 }
 
+/* Where the clitic of a word begins; an apostrophe may take several bytes. */
+static size_t
+clitic_start(struct str raw, bool negation)
+{
+	size_t found = raw.n, n;
+
+	for (size_t at = 0; at < raw.n; at += n)
+		if (glyph_is_apostrophe(str_cut(raw, at, raw.n), &n)) {
+			found = at;
+			if (!negation)
+				break;
+		}
+	return negation ? found - 1 : found;
+}
+
 /* Pushes a word, its clitic as a token of its own: "we" "'re". */
 static void
 lex_word(struct lexer *x)
 {
-	size_t beg = x->at, end = word_end(x), cut;
+	size_t beg = x->at, end = word_end(x), cut, middle;
 	struct str raw = str_cut(x->text, beg, end), norm = fold_word(x->a, raw);
 
 	if (is_upper(raw.p[0]))
@@ -165,8 +180,9 @@ lex_word(struct lexer *x)
 		push(x, beg, end, norm);
 		return;
 	}
-	push(x, beg, end - (norm.n - cut), str_cut(norm, 0, cut));
-	push(x, end - (norm.n - cut), end, str_cut(norm, cut, norm.n));
+	middle = beg + clitic_start(raw, norm.p[cut] == 'n');
+	push(x, beg, middle, str_cut(norm, 0, cut));
+	push(x, middle, end, str_cut(norm, cut, norm.n));
 }
 
 static bool

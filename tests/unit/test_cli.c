@@ -72,7 +72,7 @@ static const struct {
     {"write " EPISODE, 0, "# "},
     {"write -f json " EPISODE, 0, "{"},
     {"show " EPISODE, 0, "|measure]"},
-    {"show --tags " EPISODE, 0, "-> AMOUNT"},
+    {"show --tags " EPISODE, 0, "-> AMT"},
     {"show --tags=no " EPISODE " 2>&1", 2, "no option --tags=no"},
     {"explain", 0, "missing-temperature"},
     {"explain mising-temperature 2>&1", 2, "did you mean missing-temperature?"},
