@@ -6,7 +6,7 @@
 BEGIN {
 	# folder: the folders whose headers it may name, besides its own and
 	# tamis.h. "src" is src/*.[ch] itself.
-	may["src"] = "base read grammar scan clause assemble remark check"
+	may["src"] = "base read grammar scan clause assemble remark check answer"
 	may["base"] = ""
 	may["read"] = "base"
 	may["grammar"] = "base"
@@ -16,6 +16,7 @@ BEGIN {
 	may["assemble"] = "base grammar scan clause"
 	may["remark"] = "base grammar scan clause assemble"
 	may["check"] = "base grammar"
+	may["answer"] = "base grammar scan clause check"
 	may["house"] = "base grammar"
 	may["write"] = "base grammar house"
 	may["publish"] = "base grammar house write"

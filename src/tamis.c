@@ -5,6 +5,7 @@
  */
 #include "tamis.h"
 
+#include "answer/answer.h"
 #include "assemble/assemble.h"
 #include "check/check.h"
 #include "check/facts.h"
@@ -60,6 +61,8 @@ tamis_draft(const struct grammar *g, const struct tamis_options *o, struct str s
 	d->profile = o->profile;
 	d->profile = facts_profile(d);
 	check_draft(d, g);
+	if (o->answers.n)
+		answer_draft(m, o->answers);
 	return d;
 }
 

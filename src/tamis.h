@@ -341,6 +341,13 @@ struct finding {
 	struct place place;
 };
 
+/* A line of the answers that is wrong, or fits nothing; never silent. */
+struct answer_problem {
+	struct err_place place; /* in the answers */
+	enum severity severity;
+	struct str text;
+};
+
 struct draft {
 	struct arena *arena;
 	struct script *script;
@@ -356,6 +363,8 @@ struct draft {
 	size_t findings;
 	struct remark *remark; /* script order */
 	size_t remarks;
+	struct answer_problem *answer_problem;
+	size_t answer_problems;
 };
 
 /* ---- public calls ------------------------------------------------------- */
@@ -373,6 +382,7 @@ struct tamis_options {
 	/* Whose safe temperatures; NULL: those of the region, "us-home" where it
 	 * publishes none. */
 	const char *profile;
+	struct str answers; /* the author's, as answer/answer.h has them; or empty */
 };
 
 /* The profiles of safe temperatures: "us-home", "us-retail", "uk", "ca", "au";
@@ -426,6 +436,10 @@ const struct finding_kind *tamis_finding_kind(size_t index);
  * with its time, its word classes and, pass by pass, the rules that took it. */
 void tamis_tags(const struct grammar *g, const struct script *s, struct buf *out);
 
+/* Puts lines for the open findings that `answers` neither has nor asks yet, to
+ * be added at its end; how many. */
+size_t tamis_ask(const struct draft *d, struct str answers, struct buf *out);
+
 /* Which findings somebody wants to see. */
 struct tamis_selection {
 	enum severity lowest;
@@ -439,6 +453,7 @@ struct reported {
 	struct str path;           /* as the caller names the file */
 	const struct draft *draft; /* NULL where it could not be read */
 	struct str trouble;        /* why; else empty */
+	struct str answers;        /* the path of its answers; empty without */
 };
 /* The findings of all episodes in one document, in table order; NULL past the
  * last. */

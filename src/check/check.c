@@ -104,6 +104,19 @@ tamis_select(struct draft *d, const struct tamis_selection *s)
 }
 
 void
+check_spot(const struct draft *d, const struct grammar *g, struct finding *f)
+{
+	struct check k = {.draft = d, .grammar = g, .arena = d->arena};
+	struct spot spot;
+
+	finding_index(&k);
+	spot = finding_spot(&k, f->place);
+	f->dish = spot.dish;
+	f->part = spot.part;
+	f->step = spot.step;
+}
+
+void
 check_draft(struct draft *d, const struct grammar *g)
 {
 	struct check k = {.draft = d, .grammar = g, .arena = d->arena};

@@ -12,5 +12,7 @@
 /* Runs every check of findings.def; fills d->finding in script order, each
  * fact once. Allocates in the draft's arena. */
 void check_draft(struct draft *d, const struct grammar *g);
+/* Gives f the dish, part and step that its place belongs to. */
+void check_spot(const struct draft *d, const struct grammar *g, struct finding *f);
 
 #endif

@@ -4,7 +4,7 @@
  *   soup.txt:3:21: note: corrected while speaking [self-correction]
  */
 #include "base/print.h"
-#include "cli/episodes.h"
+#include "cli/answers.h"
 #include "cli/excerpt.h"
 #include "cli/nearest.h"
 
@@ -175,21 +175,40 @@ gravest_let_pass(const struct run *run)
 }
 
 static enum outcome
+problems_outcome(const struct draft *d, enum severity gravest)
+{
+	for (size_t i = 0; i < d->answer_problems; i++)
+		if (d->answer_problem[i].severity >= gravest)
+			return OUTCOME_FINDINGS;
+	return OUTCOME_CLEAN;
+}
+
+static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
-	enum outcome outcome = OUTCOME_CLEAN;
+	enum outcome outcome = problems_outcome(d, gravest_let_pass(run));
+	size_t answered = 0;
 
+	if (run->request->ask)
+		return answers_ask(e, d);
 	if (!run->report && wants_diagnostics(run->request, run->selection))
 		for (size_t i = 0; i < d->script->diagnostics; i++)
 			put_diagnostic(e, d, &d->script->diagnostic[i], &run->look);
+	if (!run->report)
+		answers_put_problems(&e->out, e, d);
 	for (size_t i = 0; i < d->findings; i++) {
-		if (d->finding[i].status != STATUS_OPEN)
+		if (d->finding[i].status != STATUS_OPEN) {
+			answered++;
 			continue;
+		}
 		if (!run->report)
 			put_finding(e, d, &d->finding[i], &run->look);
 		if (d->finding[i].severity >= gravest_let_pass(run))
 			outcome = OUTCOME_FINDINGS;
 	}
+	if (answered && !run->report)
+		buf_fmt(&e->out, "%s: %zu answered in %s\n", e->path, answered,
+		    e->answers_path);
 	return outcome;
 }
 
@@ -205,7 +224,8 @@ finish(const struct episode *e, size_t episodes, const struct run *run)
 	r = arena_array(&a, episodes, struct reported);
 	for (size_t i = 0; i < episodes; i++)
 		r[i] = (struct reported){str_of(e[i].path), e[i].draft,
-		    e[i].err.set ? str_of(e[i].err.text) : STR("")};
+		    e[i].err.set ? str_of(e[i].err.text) : STR(""),
+		    str_of(e[i].answers_path)};
 	run->report->write(r, episodes, &out);
 	fwrite(out.v, 1, out.n, stdout);
 	arena_release(&a);
@@ -236,7 +256,7 @@ run_check(const struct request *r)
 	struct run run = {
 	    .look = look_stdout(), .render = render, .request = r, .selection = &selection};
 
-	if (r->format && strcmp(r->format, "text") != 0) {
+	if (r->format && !r->ask && strcmp(r->format, "text") != 0) {
 		run.report = report_asked(r->format);
 		run.finish = finish;
 		if (!run.report)
@@ -262,8 +282,9 @@ const struct command command_check = {
     .usage = "tamis check [OPTION...] EPISODE...\n\n"
 	     "Prints what a recipe editor would ask about each script: the place, how\n"
 	     "grave it is, the question, its code (see tamis explain), the words and\n"
-	     "their time. - reads standard input.\n",
-    .options = "format severity only except region profile grammar",
+	     "their time. - reads standard input. What EPISODE.answers beside an episode\n"
+	     "answers is left out.\n",
+    .options = "format severity only except answers ask region profile grammar",
     .run = run_check,
     .print_formats = print_formats,
 };

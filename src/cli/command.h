@@ -21,7 +21,7 @@ enum outcome {
  * option that takes no value is its own name. */
 struct request {
 	const char *format, *output, *region, *profile, *grammar;
-	const char *severity, *only, *except;
+	const char *severity, *only, *except, *answers, *ask;
 	const char *tags;
 	const char *video, *anyway; /* anyway: not NULL where it is asked for */
 	char *const *operand;

@@ -4,17 +4,18 @@
  */
 #include "cli/episodes.h"
 
+#include "cli/answers.h"
+
 #include <errno.h>
 #include <pthread.h>
 #include <stdatomic.h>
-#include <stdio.h>
 #include <unistd.h>
 
 enum { MAX_SOURCE = 16 << 20, MAX_WORKERS = 64, PIECE = 64 << 10 };
 
 /* Reads until the end, or until there is more than the cap lets through. */
-static bool
-read_stream(FILE *f, struct buf *b, const char *name, struct err *e)
+bool
+episodes_read(FILE *f, struct buf *b, const char *name, struct err *e)
 {
 	char piece[PIECE];
 	size_t n;
@@ -31,11 +32,11 @@ read_episode(const char *path, struct buf *b, struct err *e)
 	bool ok;
 
 	if (strcmp(path, "-") == 0)
-		return read_stream(stdin, b, "standard input", e);
+		return episodes_read(stdin, b, "standard input", e);
 	f = fopen(path, "rb");
 	if (!f)
 		return err_set(e, path, "can't be opened: %s", strerror(errno));
-	ok = read_stream(f, b, path, e);
+	ok = episodes_read(f, b, path, e);
 	fclose(f);
 	return ok;
 }
@@ -43,14 +44,17 @@ read_episode(const char *path, struct buf *b, struct err *e)
 static void
 draft_episode(struct episode *e, const struct run *run)
 {
-	struct tamis_options o = {run->request->region, MAX_SOURCE, run->request->profile};
+	struct tamis_options o = {.region = run->request->region,
+	    .max_source = MAX_SOURCE,
+	    .profile = run->request->profile};
 	struct buf source = buf_in(&e->arena);
 	struct draft *d;
 
 	e->outcome = OUTCOME_UNUSABLE;
-	e->out = buf_in(&e->arena);
-	if (!read_episode(e->path, &source, &e->err))
+	e->out = e->aside = buf_in(&e->arena);
+	if (!read_episode(e->path, &source, &e->err) || !answers_load(e, run->request))
 		return;
+	o.answers = e->answers;
 	d = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
 	if (!d)
 		return;
@@ -118,6 +122,8 @@ hand_on(const struct episode *e, const struct run *run, size_t *taken)
 		complain_of(&e->err);
 		return e->outcome;
 	}
+	if (e->aside.n)
+		fwrite(e->aside.v, 1, e->aside.n, stderr);
 	outcome = run->take ? run->take(e, run, *taken) : print_episode(e);
 	++*taken;
 	return outcome > e->outcome ? outcome : e->outcome;
@@ -202,6 +208,10 @@ episodes_run(struct run *run)
 
 	if (run->request->operands == 0) {
 		complain("no episode is named; - reads standard input");
+		return OUTCOME_UNUSABLE;
+	}
+	if (run->request->answers && run->request->operands > 1) {
+		complain("--answers is of one episode; name one at a time");
 		return OUTCOME_UNUSABLE;
 	}
 	if (run->request->region && !is_region(run->request->region))

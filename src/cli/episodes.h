@@ -11,11 +11,16 @@
 #include "cli/look.h"
 #include "cli/request.h"
 
+#include <stdio.h>
+
 struct episode {
 	const char *path; /* as given; "-" is standard input */
 	struct str name;  /* without folders */
 	struct arena arena;
-	struct buf out;      /* what render() made of it */
+	struct buf out;           /* what render() made of it */
+	const char *answers_path; /* NULL none */
+	struct str answers;
+	struct buf aside;    /* for standard error */
 	struct draft *draft; /* kept for run.finish; else NULL */
 	enum outcome outcome;
 	struct err err;
@@ -39,6 +44,8 @@ struct run {
 	const struct grammar *grammar; /* set by episodes_run() */
 };
 
+/* Reads a stream to its end; false where that fails or is over the cap. */
+bool episodes_read(FILE *f, struct buf *b, const char *name, struct err *e);
 /* The worst outcome of all. Complains of what can't be read. */
 enum outcome episodes_run(struct run *run);
 

@@ -13,7 +13,7 @@
 #include <stdio.h>
 
 /* What getopt_long returns for options that have no letter. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY };
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, ANSWERS, ASK };
 
 struct choice {
 	const char *name, *value; /* value NULL: it takes none */
@@ -40,6 +40,11 @@ static const struct choice choices[] = {
 	    "just these codes, with commas between them"},
 	{"except", "CODES", EXCEPT, offsetof(struct request, except),
 	    "all but these"},
+	{"answers", "FILE", ANSWERS, offsetof(struct request, answers),
+	    "what the author says to the findings; else EPISODE.answers beside\n"
+	    "                          the episode, where there is one"},
+	{"ask", NULL, ASK, offsetof(struct request, ask),
+	    "add what is still open to the answers, as lines to complete"},
 	{"tags", NULL, TAGS, offsetof(struct request, tags),
 	    "each word with its classes and the rules that took it"},
 	{"video-url", "URL", VIDEO, offsetof(struct request, video),

@@ -2,7 +2,7 @@
 /*
  * tamis write: the recipes of each episode, in one of the output formats.
  */
-#include "cli/episodes.h"
+#include "cli/answers.h"
 #include "cli/nearest.h"
 #include "cli/store.h"
 
@@ -12,6 +12,7 @@
 static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
+	answers_put_problems(&e->aside, e, d);
 	run->writer->write(d, run->grammar, &run->style, &e->out);
 	return OUTCOME_CLEAN;
 }
@@ -90,7 +91,7 @@ const struct command command_write = {
 	"tamis write [OPTION...] EPISODE...\n\n"
 	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
 	"per dish. The kind of script is told by its content. - reads standard input.\n",
-    .options = "format output video-url region profile grammar",
+    .options = "format output answers video-url region profile grammar",
     .run = run_write,
     .print_formats = print_formats,
 };

@@ -20,6 +20,23 @@ put_diagnostics(struct node o, const struct script *s)
 	}
 }
 
+/* What is wrong with the answers. */
+static void
+put_problems(struct node o, const struct draft *d)
+{
+	struct node list = node_array(o, "answer_problems");
+
+	for (size_t i = 0; i < d->answer_problems; i++) {
+		const struct answer_problem *p = &d->answer_problem[i];
+		struct node one = node_object(list, NULL);
+
+		node_str(one, "message", p->text);
+		node_str(one, "severity", severity_word(p->severity));
+		node_int(one, "line", p->place.line);
+		node_int(one, "column", p->place.column);
+	}
+}
+
 static void
 put_reported(struct node list, const struct reported *r)
 {
@@ -31,6 +48,8 @@ put_reported(struct node list, const struct reported *r)
 		return;
 	object_episode(o, r->draft);
 	put_diagnostics(o, r->draft->script);
+	node_str_or_null(o, "answers", r->answers);
+	put_problems(o, r->draft);
 	object_findings(o, r->draft);
 }
 

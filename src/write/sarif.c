@@ -231,6 +231,21 @@ put_notification(struct node list, const char *level, struct str text)
 }
 
 static void
+put_problem(struct node list, const struct reported *r, const struct answer_problem *p)
+{
+	struct str level = severity_word(p->severity);
+	struct node location = put_notification(list, level.p, p->text);
+	struct node physical = node_object(location, "physicalLocation"), artifact, region;
+	struct buf uri = buf_in(list.arena);
+
+	artifact = node_object(physical, "artifactLocation");
+	escape_uri_path(&uri, r->answers);
+	node_str(artifact, "uri", buf_str(&uri));
+	region = node_object(physical, "region");
+	node_int(region, "startLine", p->place.line);
+}
+
+static void
 put_notifications(struct node list, const struct reported *r, size_t index)
 {
 	const struct script *s = r->draft ? r->draft->script : NULL;
@@ -242,6 +257,8 @@ put_notifications(struct node list, const struct reported *r, size_t index)
 		    r->path, index);
 		return;
 	}
+	for (size_t i = 0; i < r->draft->answer_problems; i++)
+		put_problem(list, r, &r->draft->answer_problem[i]);
 	for (size_t i = 0; i < s->diagnostics; i++)
 		put_physical(put_notification(list, "note", s->diagnostic[i].text), r,
 		    index, s->diagnostic[i].span);

@@ -69,13 +69,16 @@ def report_schema():
     draft = load(DRAFT)
     episode = {
         "type": "object",
-        "required": ["path", "trouble", "episode", "diagnostics", "findings"],
+        "required": ["path", "trouble", "episode", "diagnostics", "answers",
+                     "answer_problems", "findings"],
         "additionalProperties": False,
         "properties": {
             "path": {"type": "string"},
             "trouble": {"type": "null"},
             "episode": draft["properties"]["episode"],
             "diagnostics": {"type": "array"},
+            "answers": {"type": ["string", "null"]},
+            "answer_problems": {"type": "array"},
             "findings": draft["properties"]["findings"],
         },
     }

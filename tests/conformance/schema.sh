@@ -15,7 +15,7 @@ set --
 for script in corpus/*.* examples/*/episode.* tests/cases/*/input.*; do
   [ -e "$script" ] || continue
   case $script in
-    *.tsv) continue ;;
+    *.tsv | *.answers) continue ;;
   esac
   json=$out/$(echo "$script" | tr / -).json
   "$build/tamis" write --format json --output "$json" "$script"

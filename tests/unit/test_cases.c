@@ -5,9 +5,10 @@
  * runs: `findings` is what `tamis check` prints, findings.NAME what it prints
  * with that format; NAME.EXT is what the writer
  * of that name, or else the first of that extension, writes; `show` is what
- * `tamis show` prints. `options` may hold options for all of them. In a
- * folder that ends in .bug each must still fail, until somebody mends it.
- * All outputs are kept in the build folder for `make bless`.
+ * `tamis show` prints. An input.answers may stand beside the input, `options`
+ * may hold options for all of them. In a folder that ends in .bug each must
+ * still fail, until somebody mends it. All outputs are kept in the build folder
+ * for `make bless`.
  */
 #include "../support/program.h"
 #include "../support/source.h"
@@ -93,10 +94,11 @@ static struct str
 input_of(struct arena *a, const char *folder)
 {
 	struct paths p = paths_find(a, arena_fmt(a, "%s/input.*", folder).p);
+	size_t at = p.n && str_ends(p.v[0], STR(".answers"));
 
-	if (p.n != 1)
+	if (p.n != at + 1 && p.n != 2)
 		fail_msg("%s: there must be one input.*", folder);
-	return str_of(file_name(p.v[0]));
+	return str_of(file_name(p.v[at]));
 }
 
 static struct str
@@ -265,7 +267,7 @@ list_scripts(struct list *l, const char *pattern)
 	struct paths p = paths_find(l->arena, pattern);
 
 	for (size_t i = 0; i < p.n; i++) {
-		if (str_ends(p.v[i], STR(".tsv")))
+		if (str_ends(p.v[i], STR(".tsv")) || str_ends(p.v[i], STR(".answers")))
 			continue;
 		list_add(l, arena_fmt(l->arena, "same bytes twice: %s", p.v[i].p).p,
 		    script_gives_the_same_bytes_twice, p.v[i]);
