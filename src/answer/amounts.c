@@ -91,7 +91,11 @@ apply_yield(struct target *t)
 {
 	struct dish *d = target_dish(t);
 
-	if (!t->v.measured || t->v.kind != MEASURE_COUNT || !t->v.amount.known)
+	/* "12 slices" reads as an amount of slices */
+	if (!t->v.noun.n && t->v.amount.unit)
+		t->v.noun = t->v.amount.unit->name;
+	t->v.amount.unit = NULL;
+	if (!value_is_amount(&t->v))
 		return target_misfit(t, "how many it feeds or makes, as 4 servings");
 	if (!d)
 		return target_missing(t, "dish");

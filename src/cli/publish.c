@@ -4,7 +4,7 @@
  * an error is open.
  */
 #include "base/print.h"
-#include "cli/episodes.h"
+#include "cli/answers.h"
 #include "cli/store.h"
 
 #include <errno.h>
@@ -83,9 +83,10 @@ render(struct episode *e, const struct draft *d, const struct run *run)
 	enum outcome worst = OUTCOME_CLEAN, outcome;
 	size_t errors = put_errors(e, d);
 
+	answers_put_problems(&e->aside, e, d);
 	if (errors && !run->request->anyway) {
 		complain("%s: not published: %zu error%s open, listed on standard output; "
-			 "mend the script, or say --anyway",
+			 "mend or answer the script, or say --anyway",
 		    e->path, errors, errors == 1 ? " is" : "s are");
 		return OUTCOME_FINDINGS;
 	}
@@ -130,6 +131,6 @@ const struct command command_publish = {
 	"Writes the proof, the recipes, a card per dish, structured data, chapters, the\n"
 	"description and the shopping list, with a page that links them. Refuses while\n"
 	"an error is open, and lists which. - reads standard input.\n",
-    .options = "output anyway video-url region profile grammar",
+    .options = "output anyway answers video-url region profile grammar",
     .run = run_publish,
 };

@@ -178,7 +178,7 @@ static const struct {
 	SEVERITY_WARNING, "line 1 answers this"},
     {"0:07 missing-doneness \"190\" stet none needed", 1, 1, SEVERITY_NOTE, "not asked"},
     {"rename soup \"a\" to \"b\"", 1, 12, SEVERITY_ERROR, "dish, part or ingredient"},
-    {"rename dish \"lemon cake\" \"b\"", 1, 28, SEVERITY_ERROR, "between the old name"},
+    {"rename dish \"lemon cake\" \"b\"", 1, 29, SEVERITY_ERROR, "between the old name"},
     {"rename dish \"rye bread\" to \"b\"", 1, 1, SEVERITY_WARNING, "no dish is called"},
 };
 
