@@ -83,7 +83,7 @@ $(B)/test/%: $(B)/obj/tests/unit/%.o $(support_objects) $(B)/libtamis.a
 $(B)/score: $(call object,$(wildcard tests/score/*.c))
 $(B)/bench: $(call object,$(wildcard tests/bench/*.c))
 $(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a
-	$(LINK) -lm
+	$(LINK) $$($(PKG_CONFIG) --libs cmocka) -lm
 
 -include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
 
