@@ -30,7 +30,8 @@ BEGIN {
 	only["utf8proc.h"] = "base scan"
 	only["jansson.h"] = "write archive"
 	only["sqlite3.h"] = "archive"
-	only["pthread.h"] = "cli desk"
+	only["zlib.h"] = "archive"
+	only["pthread.h"] = "base cli desk"
 	only["getopt.h"] = "cli"
 	only["ctype.h"] = only["wctype.h"] = only["wchar.h"] = only["locale.h"] = "none"
 }

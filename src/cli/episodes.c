@@ -4,14 +4,22 @@
  */
 #include "cli/episodes.h"
 
+<<<<<<< HEAD
+#include "base/pool.h"
+
+#include <errno.h>
+#include <pthread.h>
+#include <stdio.h>
+=======
 #include "cli/answers.h"
 
 #include <errno.h>
 #include <pthread.h>
 #include <stdatomic.h>
 #include <unistd.h>
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 
-enum { MAX_SOURCE = 16 << 20, MAX_WORKERS = 64, PIECE = 64 << 10 };
+enum { MAX_SOURCE = 16 << 20, PIECE = 64 << 10 };
 
 /* Reads until the end, or until there is more than the cap lets through. */
 bool
@@ -41,67 +49,96 @@ read_episode(const char *path, struct buf *b, struct err *e)
 	return ok;
 }
 
-static void
-draft_episode(struct episode *e, const struct run *run)
+struct line {
+	const struct run *run;
+	struct episode slot[POOL_SLOTS];
+	pthread_mutex_t lock; /* of what workers do one at a time */
+	size_t taken;
+	enum outcome worst;
+	struct episode *all; /* those taken, for run->finish; else NULL */
+	size_t alls;
+};
+
+static bool
+read_source(struct line *l, struct episode *e, struct buf *source)
 {
+<<<<<<< HEAD
+	bool ok;
+
+	if (!l->run->read)
+		return read_episode(e->path, source, &e->err);
+	pthread_mutex_lock(&l->lock);
+	ok = l->run->read(e, l->run, source);
+	pthread_mutex_unlock(&l->lock);
+	return ok;
+}
+
+static void
+amend(struct line *l, struct episode *e)
+{
+	if (!l->run->amend)
+		return;
+	pthread_mutex_lock(&l->lock);
+	l->run->amend(e, e->draft, l->run);
+	pthread_mutex_unlock(&l->lock);
+}
+
+static void
+draft_episode(struct line *l, struct episode *e)
+{
+	const struct run *run = l->run;
+	struct tamis_options o = {run->request->region, MAX_SOURCE, run->request->profile};
+=======
 	struct tamis_options o = {.region = run->request->region,
 	    .max_source = MAX_SOURCE,
 	    .profile = run->request->profile};
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 	struct buf source = buf_in(&e->arena);
-	struct draft *d;
 
 	e->outcome = OUTCOME_UNUSABLE;
+<<<<<<< HEAD
+	e->out = buf_in(&e->arena);
+	if (!read_source(l, e, &source))
+		return;
+	if (e->region)
+		o.region = e->region;
+	if (e->profile)
+		o.profile = e->profile;
+	if (run->skip && run->skip(e, buf_str(&source), run))
+=======
 	e->out = e->aside = buf_in(&e->arena);
 	if (!read_episode(e->path, &source, &e->err) || !answers_load(e, run->request))
 		return;
 	o.answers = e->answers;
 	d = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
 	if (!d)
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 		return;
+	e->draft = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
+	if (!e->draft)
+		return;
+	amend(l, e);
+	if (e->err.set) {
+		e->outcome = OUTCOME_MACHINE;
+		return;
+	}
 	if (run->selection)
-		tamis_select(d, run->selection);
-	e->outcome = run->render(e, d, run);
-	if (run->finish)
-		e->draft = d;
-	else
-		tamis_draft_free(d);
+		tamis_select(e->draft, run->selection);
+	e->outcome = run->render(e, e->draft, run);
 }
 
-struct pool {
-	struct episode *episode;
-	size_t episodes;
-	const struct run *run;
-	atomic_size_t next;
-};
-
-static void *
-work(void *arg)
-{
-	struct pool *pool = arg;
-	size_t i;
-
-	while ((i = atomic_fetch_add(&pool->next, 1)) < pool->episodes)
-		draft_episode(&pool->episode[i], pool->run);
-	return NULL;
-}
-
-/* A worker that can't be started is no harm: the others do its share. */
 static void
-draft_all(struct pool *pool)
+work(void *context, size_t job)
 {
-	pthread_t worker[MAX_WORKERS];
-	long cores = sysconf(_SC_NPROCESSORS_ONLN);
-	size_t n = 0, wanted = cores > 1 ? (size_t)cores : 1;
+	struct line *l = context;
+	struct episode *e = &l->slot[job % POOL_SLOTS];
+	const char *path = l->run->request->operand[job];
+	const char *slash = strrchr(path, '/');
 
-	if (wanted > pool->episodes)
-		wanted = pool->episodes;
-	/* This thread is a worker too. */
-	while (n < MAX_WORKERS && n + 1 < wanted &&
-	       pthread_create(&worker[n], NULL, work, pool) == 0)
-		n++;
-	work(pool);
-	while (n > 0)
-		pthread_join(worker[--n], NULL);
+	*e = (struct episode){
+	    .path = path, .name = str_of(slash && slash[1] ? slash + 1 : path)};
+	arena_init(&e->arena);
+	draft_episode(l, e);
 }
 
 static enum outcome
@@ -119,7 +156,10 @@ hand_on(const struct episode *e, const struct run *run, size_t *taken)
 	enum outcome outcome;
 
 	if (e->err.set) {
-		complain_of(&e->err);
+		if (run->fail)
+			run->fail(e, run);
+		else
+			complain_of(&e->err);
 		return e->outcome;
 	}
 	if (e->aside.n)
@@ -129,51 +169,65 @@ hand_on(const struct episode *e, const struct run *run, size_t *taken)
 	return outcome > e->outcome ? outcome : e->outcome;
 }
 
-/* Names the episodes; standard input can be one of them, once. */
-static bool
-name_episodes(struct episode *e, const struct request *r)
+static void
+drop(struct episode *e)
 {
-	bool piped = false;
+	tamis_draft_free(e->draft);
+	e->draft = NULL;
+	arena_release(&e->arena);
+}
 
-	for (size_t i = 0; i < r->operands; i++) {
-		const char *slash = strrchr(r->operand[i], '/');
+static bool
+take(void *context, size_t job)
+{
+	struct line *l = context;
+	struct episode *e = &l->slot[job % POOL_SLOTS];
+	enum outcome one = hand_on(e, l->run, &l->taken);
 
-		e[i].path = r->operand[i];
-		e[i].name = str_of(slash ? slash + 1 : e[i].path);
-		if (strcmp(e[i].path, "-") != 0)
-			continue;
-		if (piped) {
-			complain("- is given twice; standard input is read once");
-			return false;
-		}
-		piped = true;
+	l->worst = one > l->worst ? one : l->worst;
+	if (l->all) {
+		l->all[l->alls++] = *e;
+		*e = (struct episode){0};
 	}
-	return true;
+	drop(e);
+	return one != OUTCOME_MACHINE;
+}
+
+/* Standard input can be one of the episodes, once. */
+static bool
+is_piped_twice(const struct request *r)
+{
+	size_t piped = 0;
+
+	for (size_t i = 0; i < r->operands; i++)
+		piped += strcmp(r->operand[i], "-") == 0;
+	if (piped > 1)
+		complain("- is given twice; standard input is read once");
+	return piped > 1;
 }
 
 static enum outcome
 run_all(struct run *run, struct arena *a)
 {
-	const struct request *r = run->request;
-	struct pool pool = {
-	    arena_array(a, r->operands, struct episode), r->operands, run, 0};
-	enum outcome worst = OUTCOME_CLEAN, one;
-	size_t taken = 0;
+	struct line *l = arena_new(a, struct line);
+	struct pool pool = {run->request->operands, work, take, l};
 
-	if (!name_episodes(pool.episode, r))
+	if (is_piped_twice(run->request))
 		return OUTCOME_UNUSABLE;
-	draft_all(&pool);
-	for (size_t i = 0; i < pool.episodes; i++) {
-		one = hand_on(&pool.episode[i], run, &taken);
-		worst = one > worst ? one : worst;
-	}
+	l->run = run;
 	if (run->finish)
-		run->finish(pool.episode, pool.episodes, run);
-	for (size_t i = 0; i < pool.episodes; i++) {
-		tamis_draft_free(pool.episode[i].draft);
-		arena_release(&pool.episode[i].arena);
-	}
-	return worst;
+		l->all = arena_array(a, run->request->operands, struct episode);
+	pthread_mutex_init(&l->lock, NULL);
+	pool_run(&pool);
+	pthread_mutex_destroy(&l->lock);
+	if (run->finish)
+		run->finish(l->all, l->alls, run);
+	for (size_t i = 0; i < l->alls; i++)
+		drop(&l->all[i]);
+	/* What was drafted and not taken when the run was ended. */
+	for (size_t i = 0; i < POOL_SLOTS; i++)
+		drop(&l->slot[i]);
+	return l->worst;
 }
 
 static bool
