@@ -17,22 +17,43 @@ enum outcome {
 	OUTCOME_MACHINE   /* the machine failed: memory, a disk that is full */
 };
 
+/* An option as --help prints it. */
+struct choice {
+	const char *name;
+	const char *value; /* what stands behind it: "FILE"; NULL: nothing does */
+	const char *help;
+};
+
+/* An option of the command's own, as it was given. */
+struct given {
+	const char *name, *value;
+};
+
 /* The command line behind the subcommand's name; NULL where not given. An
  * option that takes no value is its own name. */
 struct request {
+<<<<<<< HEAD
+	const char *format, *output, *region, *profile, *grammar, *archive;
+	const char *severity, *only, *except;
+	struct given *given; /* in the order of the command line */
+	size_t givens;
+=======
 	const char *format, *output, *region, *profile, *grammar;
 	const char *severity, *only, *except, *answers, *ask;
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 	const char *tags;
 	const char *video, *anyway; /* anyway: not NULL where it is asked for */
 	char *const *operand;
 	size_t operands;
+	struct arena arena; /* for what a command makes of all this */
 };
 
 struct command {
 	const char *name;
-	const char *help;    /* one line */
-	const char *usage;   /* its operands and what it does, for its --help */
-	const char *options; /* the names it takes: "format output" */
+	const char *help;         /* one line */
+	const char *usage;        /* its operands and what it does, for its --help */
+	const char *options;      /* the shared ones it takes: "format output" */
+	const struct choice *own; /* those of its own, to one without a name */
 	enum outcome (*run)(const struct request *r);
 	void (*print_formats)(void); /* a line each; NULL without --format */
 };

@@ -52,7 +52,7 @@ command_at(size_t index)
 }
 
 static const struct command *
-command_find(const char *name)
+command_named(const char *name)
 {
 	for (size_t i = 0; command_at(i); i++)
 		if (strcmp(command_at(i)->name, name) == 0)
@@ -92,6 +92,7 @@ complain_of_command(const char *typed)
 static enum outcome
 run(int argc, char **argv)
 {
+	enum outcome outcome = OUTCOME_UNUSABLE;
 	const struct command *c;
 	struct request r;
 
@@ -107,19 +108,22 @@ run(int argc, char **argv)
 		puts("tamis " TAMIS_VERSION);
 		return OUTCOME_CLEAN;
 	}
-	c = command_find(argv[1]);
+	c = command_named(argv[1]);
 	if (!c)
 		return complain_of_command(argv[1]);
 	switch (request_read(&r, c, argc - 1, argv + 1)) {
 	case ASKED_RUN:
-		return c->run(&r);
+		outcome = c->run(&r);
+		break;
 	case ASKED_HELP:
 		request_help(c);
-		return OUTCOME_CLEAN;
+		outcome = OUTCOME_CLEAN;
+		break;
 	case ASKED_WRONG:
 		break;
 	}
-	return OUTCOME_UNUSABLE;
+	request_release(&r);
+	return outcome;
 }
 
 int

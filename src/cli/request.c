@@ -11,31 +11,58 @@
 #include <limits.h>
 #include <stddef.h>
 #include <stdio.h>
+#include <stdlib.h>
 
+<<<<<<< HEAD
+/* What getopt_long returns for options that have no letter; from OWN on for
+ * those of the command's own. */
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, OWN };
+=======
 /* What getopt_long returns for options that have no letter. */
 enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, ANSWERS, ASK };
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 
-struct choice {
-	const char *name, *value; /* value NULL: it takes none */
+/* An option that several commands may take. */
+struct shared {
+	struct choice choice;
 	int letter;
 	size_t field; /* of struct request */
-	const char *help;
 };
 
 /* clang-format off */
-static const struct choice choices[] = {
-	{"format", "FORMAT", 'f', offsetof(struct request, format),
-	    "one of the formats below; the first unless said"},
-	{"output", "FILE", 'o', offsetof(struct request, output),
+static const struct shared shared[] = {
+	{{"format", "FORMAT", "one of the formats below; the first unless said"},
+	    'f', offsetof(struct request, format)},
+	{{"output", "FILE",
 	    "a file, or a folder for one file per episode or for a package;\n"
 	    "                           - is standard output, and the default of write"},
-	{"region", "REGION", 'r', offsetof(struct request, region),
+	    'o', offsetof(struct request, output)},
+	{{"region", "REGION",
 	    "whose cups and pints: us, uk, ca, au, in; else told from the script"},
-	{"profile", "PROFILE", PROFILE, offsetof(struct request, profile),
+	    'r', offsetof(struct request, region)},
+	{{"profile", "PROFILE",
 	    "whose safe temperatures: us-home, us-retail, uk, ca, au; else the region's"},
-	{"severity", "LEVEL", SEVERITY, offsetof(struct request, severity),
+	    PROFILE, offsetof(struct request, profile)},
+	{{"severity", "LEVEL",
 	    "the lowest to print, and to end with status 1 for: note, warning, error;\n"
 	    "                           else all are printed, and warnings end with status 1"},
+<<<<<<< HEAD
+	    SEVERITY, offsetof(struct request, severity)},
+	{{"only", "CODES", "just these codes, with commas between them"},
+	    ONLY, offsetof(struct request, only)},
+	{{"except", "CODES", "all but these"},
+	    EXCEPT, offsetof(struct request, except)},
+	{{"tags", NULL, "each word with its classes and the rules that took it"},
+	    TAGS, offsetof(struct request, tags)},
+	{{"video-url", "URL", "where the episode can be watched, for links to its seconds"},
+	    VIDEO, offsetof(struct request, video)},
+	{{"anyway", NULL, "even while errors are open"},
+	    ANYWAY, offsetof(struct request, anyway)},
+	{{"grammar", "FOLDER", "a grammar in place of the one built in"},
+	    'g', offsetof(struct request, grammar)},
+	{{"archive", "FILE", "an archive in place of the one in your data folder"},
+	    'a', offsetof(struct request, archive)},
+=======
 	{"only", "CODES", ONLY, offsetof(struct request, only),
 	    "just these codes, with commas between them"},
 	{"except", "CODES", EXCEPT, offsetof(struct request, except),
@@ -53,9 +80,10 @@ static const struct choice choices[] = {
 	    "even while errors are open"},
 	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
 	    "a grammar in place of the one built in"},
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 };
 /* clang-format on */
-enum { CHOICES = sizeof choices / sizeof *choices };
+enum { SHARED = sizeof shared / sizeof *shared, OWN_MAX = 24, COLUMN = 27 };
 
 static bool
 takes(const struct command *c, const char *name)
@@ -68,10 +96,10 @@ takes(const struct command *c, const char *name)
 	return false;
 }
 
-/* What getopt_long is told: the choices of c, and help. */
+/* What getopt_long is told: the options of c, and help. */
 struct table {
-	struct option option[CHOICES + 2];
-	char letters[2 * CHOICES + 4];
+	struct option option[SHARED + OWN_MAX + 2];
+	char letters[2 * SHARED + 4];
 };
 
 static void
@@ -81,18 +109,21 @@ table_fill(struct table *t, const struct command *c)
 
 	*t = (struct table){0};
 	t->letters[l++] = ':'; /* tell a missing value from an unknown option */
-	for (size_t i = 0; i < CHOICES; i++) {
-		if (!takes(c, choices[i].name))
+	for (size_t i = 0; i < SHARED; i++) {
+		if (!takes(c, shared[i].choice.name))
 			continue;
-		t->option[n++] = (struct option){choices[i].name,
-		    choices[i].value ? required_argument : no_argument, NULL,
-		    choices[i].letter};
-		if (choices[i].letter > CHAR_MAX)
+		t->option[n++] = (struct option){shared[i].choice.name,
+		    shared[i].choice.value ? required_argument : no_argument, NULL,
+		    shared[i].letter};
+		if (shared[i].letter > CHAR_MAX)
 			continue;
-		t->letters[l++] = (char)choices[i].letter;
-		if (choices[i].value)
+		t->letters[l++] = (char)shared[i].letter;
+		if (shared[i].choice.value)
 			t->letters[l++] = ':';
 	}
+	for (int i = 0; c->own && i < OWN_MAX && c->own[i].name; i++)
+		t->option[n++] = (struct option){c->own[i].name,
+		    c->own[i].value ? required_argument : no_argument, NULL, OWN + i};
 	t->option[n] = (struct option){"help", no_argument, NULL, 'h'};
 	t->letters[l] = 'h';
 }
@@ -117,13 +148,20 @@ complain_of_option(const struct command *c, const struct table *t, const char *t
 
 /* An option without a value is given as its name. */
 static void
-request_set(struct request *r, int letter, const char *value)
+request_set(struct request *r, const struct command *c, int letter, const char *value)
 {
-	for (size_t i = 0; i < CHOICES; i++)
-		if (choices[i].letter == letter) {
-			if (!choices[i].value)
-				value = choices[i].name;
-			memcpy((char *)r + choices[i].field, &value, sizeof value);
+	if (letter >= OWN) {
+		const struct choice *own = &c->own[letter - OWN];
+
+		r->given[r->givens++] =
+		    (struct given){own->name, own->value ? value : own->name};
+		return;
+	}
+	for (size_t i = 0; i < SHARED; i++)
+		if (shared[i].letter == letter) {
+			if (!shared[i].choice.value)
+				value = shared[i].choice.name;
+			memcpy((char *)r + shared[i].field, &value, sizeof value);
 		}
 }
 
@@ -135,6 +173,8 @@ request_read(struct request *r, const struct command *c, int argc, char **argv)
 
 	table_fill(&t, c);
 	*r = (struct request){0};
+	arena_init(&r->arena);
+	r->given = arena_array(&r->arena, (size_t)argc, struct given);
 	opterr = 0;
 	optind = 1;
 	while ((letter = getopt_long(argc, argv, t.letters, t.option, NULL)) != -1) {
@@ -148,11 +188,28 @@ request_read(struct request *r, const struct command *c, int argc, char **argv)
 			complain_of_option(c, &t, argv[optind - 1]);
 			return ASKED_WRONG;
 		}
-		request_set(r, letter, optarg);
+		request_set(r, c, letter, optarg);
 	}
 	r->operand = argv + optind;
 	r->operands = (size_t)(argc - optind);
 	return ASKED_RUN;
+}
+
+void
+request_release(struct request *r)
+{
+	arena_release(&r->arena);
+}
+
+const char *
+request_given(const struct request *r, const char *name)
+{
+	const char *value = NULL;
+
+	for (size_t i = 0; i < r->givens; i++)
+		if (strcmp(r->given[i].name, name) == 0)
+			value = r->given[i].value;
+	return value;
 }
 
 bool
@@ -168,23 +225,48 @@ request_style(const struct request *r, struct tamis_style *out)
 	return false;
 }
 
-static void
-print_choice(const struct choice *c)
+/* XDG Base Directory Specification: $XDG_DATA_HOME where it is absolute, else
+ * ~/.local/share. */
+const char *
+request_archive(const struct request *r, struct arena *a)
 {
-	if (c->letter > CHAR_MAX)
-		printf("      ");
+	const char *data = getenv("XDG_DATA_HOME"), *home = getenv("HOME");
+
+	if (r->archive)
+		return r->archive;
+	if (data && data[0] == '/')
+		return arena_fmt(a, "%s/tamis/archive.db", data).p;
+	if (home && home[0])
+		return arena_fmt(a, "%s/.local/share/tamis/archive.db", home).p;
+	return NULL;
+}
+
+/* The help begins in its column, on the next line where the option is long. */
+static void
+print_choice(const struct choice *c, int letter)
+{
+	char left[80], lead[8] = "     ";
+	int n;
+
+	if (letter <= CHAR_MAX)
+		snprintf(lead, sizeof lead, " -%c, ", letter);
+	n = snprintf(
+	    left, sizeof left, " %s--%-9s %s", lead, c->name, c->value ? c->value : "");
+	if (n < COLUMN)
+		printf("%-*s%s\n", COLUMN, left, c->help);
 	else
-		printf("  -%c, ", c->letter);
-	printf("--%-9s %-8s %s\n", c->name, c->value ? c->value : "", c->help);
+		printf("%s\n%*s%s\n", left, COLUMN, "", c->help);
 }
 
 void
 request_help(const struct command *c)
 {
 	printf("%s\n", c->usage);
-	for (size_t i = 0; i < CHOICES; i++)
-		if (takes(c, choices[i].name))
-			print_choice(&choices[i]);
+	for (size_t i = 0; c->own && c->own[i].name; i++)
+		print_choice(&c->own[i], OWN);
+	for (size_t i = 0; i < SHARED; i++)
+		if (takes(c, shared[i].choice.name))
+			print_choice(&shared[i].choice, shared[i].letter);
 	printf("  -h, --help               this text\n");
 	if (c->print_formats) {
 		printf("\nFormats:\n");

@@ -10,8 +10,15 @@
 
 enum asked { ASKED_RUN, ASKED_HELP, ASKED_WRONG };
 
-/* argv[0] is the subcommand's name. ASKED_WRONG: the complaint is printed. */
+/* argv[0] is the subcommand's name. ASKED_WRONG: the complaint is printed. The
+ * request is released whatever comes of it. */
 enum asked request_read(struct request *r, const struct command *c, int argc, char **argv);
+void request_release(struct request *r);
+/* The value of an option of the command's own, the last one given; NULL none. */
+const char *request_given(const struct request *r, const char *name);
+/* The archive asked for, or the one in the user's data folder, in the arena;
+ * NULL where no such folder is known. */
+const char *request_archive(const struct request *r, struct arena *a);
 /* How recipes are to be written; false after a complaint. */
 bool request_style(const struct request *r, struct tamis_style *out);
 /* The subcommand's help, on standard output. */
