@@ -9,14 +9,14 @@ CFLAGS ?= -O2 -g
 PKG_CONFIG ?= pkg-config
 VERSION := 0.1.0
 
-LIBRARIES := libpcre2-8 libutf8proc jansson
+LIBRARIES := libpcre2-8 libutf8proc jansson sqlite3 zlib
 OURS := -std=c11 -D_POSIX_C_SOURCE=200809L -Isrc -Wall -Wextra -Wmissing-prototypes \
 	-fvisibility=hidden -pthread $(WERROR)
 LIB_CFLAGS := $(shell $(PKG_CONFIG) --cflags $(LIBRARIES) 2>/dev/null)
 LIB_LIBS := $(shell $(PKG_CONFIG) --libs $(LIBRARIES) 2>/dev/null)
 COMPILE = $(CC) $(OURS) $(LIB_CFLAGS) $(CPPFLAGS) $(CFLAGS)
 # Objects first, then the archive, then the libraries.
-LINK = $(CC) -pthread $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(B)/libtamis.a $(LIB_LIBS)
+LINK = $(CC) -pthread $(CFLAGS) $(LDFLAGS) -o $@ $(filter %.o,$^) $(B)/libtamis.a $(LIB_LIBS) -lm
 
 sources := $(sort $(wildcard src/*.c src/*/*.c))
 headers := $(sort $(wildcard src/*.h src/*/*.h))
@@ -80,6 +80,8 @@ $(B)/test/%: $(B)/obj/tests/unit/%.o $(support_objects) $(B)/libtamis.a
 	@mkdir -p $(@D)
 	$(LINK) $$($(PKG_CONFIG) --libs cmocka)
 
+$(B)/made: $(call object,$(wildcard tests/made/*.c)) $(B)/libtamis.a
+	$(LINK)
 $(B)/score: $(call object,$(wildcard tests/score/*.c))
 $(B)/bench: $(call object,$(wildcard tests/bench/*.c))
 $(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a

@@ -38,6 +38,8 @@ look() {
   need libpcre2-dev 'PCRE2, matches the phrase rules' pkg-config --exists libpcre2-8
   need libutf8proc-dev 'utf8proc, normalises Unicode' pkg-config --exists libutf8proc
   need libjansson-dev 'jansson, writes JSON' pkg-config --exists jansson
+  need libsqlite3-dev 'SQLite, holds the archive' pkg-config --exists sqlite3
+  need zlib1g-dev 'zlib, makes it small' pkg-config --exists zlib
   [ "$want" = demo ] && return
   need libcmocka-dev 'cmocka, runs the tests' pkg-config --exists cmocka
   need python3-jsonschema 'checks JSON against its schema' validates
