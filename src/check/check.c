@@ -12,15 +12,17 @@
 #define FINDING(name, code, severity, summary, explain) FINDING_##name,
 enum finding_id {
 #include "findings.def"
-	FINDINGS
+	CHECKS
 };
 #undef FINDING
 
 #define FINDING(name, code, severity, summary, explain) {code, severity, summary, explain},
+#define PAST_FINDING FINDING
 static const struct finding_kind finding_kinds[] = {
 #include "findings.def"
 };
 #undef FINDING
+enum { FINDINGS = sizeof finding_kinds / sizeof *finding_kinds };
 
 #define FINDING(name, code, severity, summary, explain) check_##name,
 static void (*const checks[])(struct check *) = {
@@ -122,7 +124,7 @@ check_draft(struct draft *d, const struct grammar *g)
 	struct check k = {.draft = d, .grammar = g, .arena = d->arena};
 
 	finding_index(&k);
-	for (size_t i = 0; i < FINDINGS; i++) {
+	for (size_t i = 0; i < CHECKS; i++) {
 		k.kind = &finding_kinds[i];
 		checks[i](&k);
 	}

@@ -3,12 +3,15 @@
  * tamis check: what is missing, contradictory or unsafe, as
  *   soup.txt:3:21: note: corrected while speaking [self-correction]
  */
+#include "archive/archive.h"
 #include "base/print.h"
 #include "cli/answers.h"
 #include "cli/excerpt.h"
 #include "cli/nearest.h"
+#include "cli/request.h"
 
 #include <stdio.h>
+#include <unistd.h>
 
 static void
 put_position(struct buf *b, const struct episode *e, const struct script *s, uint32_t at)
@@ -249,6 +252,47 @@ report_asked(const char *name)
 	return NULL;
 }
 
+/* What past episodes have to say to it. */
+static void
+amend(struct episode *e, struct draft *d, const struct run *run)
+{
+	archive_compare(run->context, run->grammar, d, &e->err);
+}
+
+/* The archive asked for; else the one in the data folder, where there is one. */
+static bool
+open_past(const struct request *r, struct arena *a, struct archive **out)
+{
+	const char *path = request_archive(r, a);
+	struct err e = {0};
+
+	*out = NULL;
+	if (!path || (!r->archive && access(path, R_OK) != 0))
+		return true;
+	*out = archive_open(path, ARCHIVE_READ, &e);
+	if (!*out)
+		complain_of(&e);
+	return *out;
+}
+
+static enum outcome
+check_with_past(struct run *run)
+{
+	enum outcome outcome = OUTCOME_UNUSABLE;
+	struct archive *past;
+	struct arena a;
+
+	arena_init(&a);
+	if (open_past(run->request, &a, &past)) {
+		run->context = past;
+		run->amend = past ? amend : NULL;
+		outcome = episodes_run(run);
+	}
+	archive_close(past);
+	arena_release(&a);
+	return outcome;
+}
+
 static enum outcome
 run_check(const struct request *r)
 {
@@ -265,7 +309,7 @@ run_check(const struct request *r)
 	if ((r->severity && !read_severity(r->severity, &selection.lowest)) ||
 	    (r->only && !are_codes(r->only)) || (r->except && !are_codes(r->except)))
 		return OUTCOME_UNUSABLE;
-	return episodes_run(&run);
+	return check_with_past(&run);
 }
 
 static void
@@ -279,12 +323,22 @@ print_formats(void)
 const struct command command_check = {
     .name = "check",
     .help = "print what is missing, contradictory or unsafe in a script",
+<<<<<<< HEAD
+    .usage =
+	"tamis check [OPTION...] EPISODE...\n\n"
+	"Prints what a recipe editor would ask about each script: the place, how\n"
+	"grave it is, the question, its code (see tamis explain), the words and\n"
+	"their time. - reads standard input. Where an archive is at hand, figures far\n"
+	"from those of past episodes are asked about too.\n",
+    .options = "format severity only except region profile grammar archive",
+=======
     .usage = "tamis check [OPTION...] EPISODE...\n\n"
 	     "Prints what a recipe editor would ask about each script: the place, how\n"
 	     "grave it is, the question, its code (see tamis explain), the words and\n"
 	     "their time. - reads standard input. What EPISODE.answers beside an episode\n"
 	     "answers is left out.\n",
     .options = "format severity only except answers ask region profile grammar",
+>>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
     .run = run_check,
     .print_formats = print_formats,
 };

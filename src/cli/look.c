@@ -6,8 +6,10 @@
 
 #include "base/fold.h"
 
+#include <stdio.h>
 #include <stdlib.h>
 #include <sys/ioctl.h>
+#include <time.h>
 #include <unistd.h>
 
 struct look
@@ -103,4 +105,61 @@ look_put_wrapped(struct buf *b, struct str s, size_t indent, size_t width)
 		column += columns;
 	}
 	buf_put_char(b, '\n');
+}
+
+/* ---- progress ----------------------------------------------------------- */
+
+static double
+now(void)
+{
+	struct timespec t;
+
+	clock_gettime(CLOCK_MONOTONIC, &t);
+	return (double)t.tv_sec + (double)t.tv_nsec / 1e9;
+}
+
+void
+progress_begin(struct progress *p, const char *doing, size_t all)
+{
+	*p = (struct progress){
+	    .shown = isatty(STDERR_FILENO), .doing = doing, .all = all, .begun = now()};
+}
+
+/* [#########-----------] kept 1234 of 50000, 512 a second, 1:35 left */
+static void
+draw(const struct progress *p, double spent)
+{
+	enum { BAR = 20 };
+	double rate = spent > 0 ? (double)p->done / spent : 0;
+	size_t full = p->all ? p->done * BAR / p->all : 0;
+	unsigned left = rate > 0 ? (unsigned)((double)(p->all - p->done) / rate) : 0;
+
+	fputs("\r\033[K[", stderr);
+	for (size_t i = 0; i < BAR; i++)
+		fputc(i < full ? '#' : '-', stderr);
+	fprintf(stderr, "] %s %zu of %zu, %.0f a second, %u:%02u left", p->doing, p->done,
+	    p->all, rate, left / 60, left % 60);
+	fflush(stderr);
+}
+
+void
+progress_step(struct progress *p)
+{
+	double at;
+
+	p->done++;
+	if (!p->shown)
+		return;
+	at = now();
+	if (at - p->drawn < 0.1 && p->done < p->all)
+		return;
+	p->drawn = at;
+	draw(p, at - p->begun);
+}
+
+void
+progress_clear(struct progress *p)
+{
+	if (p->shown && p->drawn > 0)
+		fputs("\r\033[K", stderr);
 }

@@ -45,4 +45,18 @@ void look_put(struct buf *b, struct str s);
 /* s in lines of at most `width` columns, each after `indent` spaces. */
 void look_put_wrapped(struct buf *b, struct str s, size_t indent, size_t width);
 
+/* How far a long run is: one line on standard error, where that is a terminal. */
+struct progress {
+	bool shown;
+	const char *doing; /* "kept" */
+	size_t done, all;
+	double begun, drawn; /* seconds */
+};
+
+void progress_begin(struct progress *p, const char *doing, size_t all);
+/* One more is done. */
+void progress_step(struct progress *p);
+/* Leaves the line blank for what is printed next. */
+void progress_clear(struct progress *p);
+
 #endif

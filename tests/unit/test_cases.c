@@ -156,6 +156,13 @@ golden_holds(void **state)
 	}
 }
 
+/* What only an archive can raise is for test_archive. */
+static bool
+is_of_the_past(const struct finding_kind *k)
+{
+	return strcmp(k->code, "unlike-before") == 0;
+}
+
 static void
 every_code_has_a_case(void **state)
 {
@@ -170,7 +177,7 @@ every_code_has_a_case(void **state)
 	for (size_t i = 0; (k = tamis_finding_kind(i)); i++) {
 		struct str code = arena_fmt(g->arena, "[%s]", k->code);
 
-		if (str_find(buf_str(&all), code) < all.n)
+		if (is_of_the_past(k) || str_find(buf_str(&all), code) < all.n)
 			continue;
 		print_error("no case in tests/cases has %s\n", code.p);
 		missing++;

@@ -95,7 +95,8 @@ arguments_have_their_status(void **state)
 static void
 every_command_has_help(void **state)
 {
-	static const char *const commands[] = {"write", "check", "show", "explain"};
+	static const char *const commands[] = {
+	    "write", "check", "show", "explain", "keep", "find", "forget", "archive"};
 
 	for (size_t i = 0; i < COUNT(commands); i++) {
 		struct str line = arena_fmt(*state, "%s --help", commands[i]);
