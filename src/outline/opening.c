@@ -48,9 +48,8 @@ last_word(struct str s)
 static bool
 is_dropped(const struct chart *c, uint32_t i)
 {
-	static const char *const classes[] = {
-	    "DET", "ART", "QUANT", "FILLER", "CALL", "COMMA", "COLON", "BREAK", "FOR",
-	    "DAYWORD"};
+	static const char *const classes[] = {"DET", "ART", "QUANT", "FILLER", "CALL",
+	    "COMMA", "COLON", "BREAK", "FOR", "DAYWORD"};
 	const struct entry *e = token_at(c, i)->entry;
 
 	for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
@@ -138,9 +137,9 @@ head_of(const struct chart *c, const struct token *last)
 static bool
 is_pantry(const struct lexeme *food)
 {
-	static const char *const groups[] = {"salt", "pepper", "spice", "herb", "oil", "fat",
-	    "sugar", "flour", "starch", "leavening", "yeast", "water", "vinegar", "extract",
-	    "butter", "cream", "setting-agent"};
+	static const char *const groups[] = {"salt", "pepper", "spice", "herb", "oil",
+	    "fat", "sugar", "flour", "starch", "leavening", "yeast", "water", "vinegar",
+	    "extract", "butter", "cream", "setting-agent"};
 	struct str group = lexeme_get(food, "group");
 
 	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
@@ -296,8 +295,6 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	if (x.lone && node_attribute(c, n, "long").p)
 		x.kind = OPENING_MENTION;
 	if (node_attribute(c, n, "part").p && x.sort != NAME_PART)
-		return;
-	if (x.kind == OPENING_MENTION && x.sort <= NAME_MAYBE && x.lone && !x.day)
 		return;
 	if (node_is(c, name, "NAMEA") &&
 	    (x.kind == OPENING_MENTION || x.sort < NAME_MAYBE || x.lone))

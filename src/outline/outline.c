@@ -192,7 +192,9 @@ take_strong(struct outline *o, const struct opening *x)
 static void
 take(struct outline *o, const struct opening *x)
 {
-	if (x->kind == OPENING_DONE)
+	if (block_opens(o, x))
+		turn_to(o, x->token, named_add(o, x), 0);
+	else if (x->kind == OPENING_DONE)
 		o->finished =
 		    o->now_part > 0 && named_part(o, o->now_dish, x) == o->now_part;
 	else if (x->kind == OPENING_BACK)
@@ -323,19 +325,38 @@ open_first(struct outline *o)
 	return NULL;
 }
 
-/* No name was said: the title, else any. */
+/* How well a name that was only said in passing names the dish. */
+static int
+worth(const struct opening *x)
+{
+	static const int of_sort[] = {
+	    [NAME_MAYBE] = 3, [NAME_DISH] = 6, [NAME_EITHER] = 2, [NAME_PART] = 1};
+
+	if (x->sort < NAME_MAYBE || x->kind == OPENING_WITH)
+		return 0;
+	return of_sort[x->sort] * 2 +
+	       (x->kind != OPENING_MENTION && x->kind != OPENING_ALSO);
+}
+
+/* No name was announced: a dish that was said, else the title, else any. */
 static void
 name_unnamed(struct outline *o)
 {
 	const struct maker *m = o->m;
 	struct str name = m->s->title, head = STR("");
 	uint32_t at = o->content == UINT32_MAX ? 0 : o->content;
+	const struct opening *best = NULL;
 
-	for (size_t i = 0; !name.n && i < o->openings.said.n; i++)
-		if (o->openings.said.v[i].sort >= NAME_MAYBE) {
-			name = o->openings.said.v[i].name;
-			head = o->openings.said.v[i].head;
-		}
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if (worth(x) > (best ? worth(best) : 0))
+			best = x;
+	}
+	if (best && (!name.n || best->sort == NAME_DISH)) {
+		name = best->name;
+		head = best->head;
+	}
 	if (!name.n)
 		name = STR("recipe");
 	turn_to(o, 0, named_add_titled(o, name, head, at), 0);

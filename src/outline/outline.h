@@ -71,4 +71,7 @@ int returns_to(struct outline *o, const struct clause *q);
 /* How many foods with an amount are mentioned in [beg, end) of the tokens. */
 size_t returns_measured(const struct outline *o, uint32_t beg, uint32_t end);
 
+/* block.c: does the name begin another dish by what is said around it? */
+bool block_opens(const struct outline *o, const struct opening *x);
+
 #endif

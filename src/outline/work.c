@@ -62,6 +62,14 @@ has_turn(const struct outline *o, const struct clause *q)
 	return false;
 }
 
+/* "a raita to cool it down": what a dish is for. */
+static bool
+is_purpose(const struct maker *m, uint32_t token)
+{
+	return str_is_z(m->c.tokens.token.v[token].norm, "to") ||
+	       (token > 0 && str_is_z(m->c.tokens.token.v[token - 1].norm, "to"));
+}
+
 /* How surely a clause is cooking: a weight, a volume or a temperature is sure;
  * counts of food and actions on things are weak signs. *at: where it shows. */
 static enum work
@@ -83,7 +91,7 @@ work_of(const struct outline *o, const struct clause *q, uint32_t *at)
 
 		heater = node_is(&m->c, n, "EQ") ? 1 : heater ? heater + 1 : 0;
 		thing = thing || count > 0 || node_is(&m->c, n, "EQ");
-		if (!sure && (node_is(&m->c, n, "HEAT") ||
+		if (!sure && ((node_is(&m->c, n, "HEAT") && !is_purpose(m, n->beg)) ||
 				 (node_is(&m->c, n, "TEMP") && heater && heater < 8) ||
 				 (count && is_measured(&x[0]) && x[0].amount.unit &&
 				     x[0].amount.unit->dimension != DIM_COUNT))) {
@@ -95,10 +103,11 @@ work_of(const struct outline *o, const struct clause *q, uint32_t *at)
 	}
 	if (sure)
 		return WORK_SURE;
-	if (amount ||
-	    (q->kind == CLAUSE_DO && thing && kind.n && !str_is_z(kind, "prepare") &&
-		!str_is_z(kind, "serve") && !lexeme_has(q->action, "light") &&
-		!has_name(o, clause_beg(m, q), clause_end(m, q))))
+	if (amount || (q->kind == CLAUSE_DO && thing && kind.n &&
+			  !is_purpose(m, chart_top(&m->c)->node.v[q->verb].beg) &&
+			  !str_is_z(kind, "prepare") && !str_is_z(kind, "serve") &&
+			  !lexeme_has(q->action, "light") &&
+			  !has_name(o, clause_beg(m, q), clause_end(m, q))))
 		return WORK_WEAK;
 	return WORK_NONE;
 }

@@ -118,8 +118,8 @@ names_piece(const struct maker *m, const struct node *n)
 	for (size_t i = 0; i < m->d->dishes; i++)
 		if (names_dish(m, item, &m->d->dish[i]))
 			return true;
-	return entry_reading(m->c.tokens.token.v[item].entry,
-		   grammar_class(m->g, "PIECE")) != NULL;
+	return entry_reading(
+		   m->c.tokens.token.v[item].entry, grammar_class(m->g, "PIECE")) != NULL;
 }
 
 /* The value and the unit that a node says; false where it says none. */

@@ -1,0 +1,135 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * A recipe is told in a block: its name, then amounts of food, then what it
+ * makes. Where a block is over, the next name that amounts follow begins another
+ * dish, however it is said.
+ *
+ *     "... that'll do four of us. And for afters pears, four of them, ..."
+ */
+#include "outline/outline.h"
+
+enum {
+	CLOSE = 14,  /* tokens: from a bare name to the first amount */
+	REACH = 30,  /* tokens: from the name to the first amount */
+	LENGTH = 60, /* tokens: within which the amounts count */
+	RECIPE = 3   /* amounts of food that a recipe has at least */
+};
+
+static bool
+token_is(const struct maker *m, uint32_t i, const char *class_name)
+{
+	unsigned id = grammar_class(m->g, class_name);
+
+	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
+	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
+}
+
+static uint32_t
+begins_at(const struct outline *o, int dish)
+{
+	for (size_t i = o->m->turn.n; i-- > 0;)
+		if (o->m->turn.v[i].dish == dish &&
+		    (i == 0 || o->m->turn.v[i - 1].dish != dish))
+			return o->m->turn.v[i].token;
+	return 0;
+}
+
+/* "serves four", "makes a dozen" */
+static bool
+yields_between(const struct outline *o, uint32_t beg, uint32_t end)
+{
+	const struct level *l = chart_level(&o->m->c, "yield");
+
+	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg < end; i++)
+		if (l->node.v[i].beg >= beg && node_is(&o->m->c, &l->node.v[i], "YIELD") &&
+		    !node_attribute(&o->m->c, &l->node.v[i], "cut").p)
+			return returns_measured(o, beg, l->node.v[i].beg) >= RECIPE;
+	return false;
+}
+
+/* "that's the soup", "there's your green goddess", "Shakshuka." */
+static bool
+is_said_done(const struct outline *o, uint32_t beg, uint32_t end)
+{
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if ((x->kind == OPENING_DONE || x->kind == OPENING_TODAY ||
+			x->kind == OPENING_TOPIC) &&
+		    x->token >= beg && x->end < end && named_dish(o, x) == o->now_dish &&
+		    returns_measured(o, beg, x->token) >= RECIPE &&
+		    (x->kind == OPENING_DONE ||
+			returns_measured(o, x->end, x->end + REACH / 2) == 0))
+			return true;
+	}
+	return false;
+}
+
+static bool
+is_over(const struct outline *o, uint32_t beg, uint32_t token)
+{
+	return yields_between(o, beg, token) || is_said_done(o, beg, token);
+}
+
+/* "But flatbreads ...", ", her chutney ...": not "over the rice". */
+static bool
+leads(const struct outline *o, const struct opening *x)
+{
+	static const char *const before[] = {"BREAK", "STOP", "COMMA", "COLON", "DASH",
+	    "CALL", "MARK", "FILLER", "AND", "BUT", "DIGITS"};
+	static const char *const between[] = {"DET", "ART", "ADV", "FOODMOD"};
+	uint32_t i = x->token;
+
+	while (i > 0) {
+		bool passed = false;
+
+		for (size_t k = 0; k < sizeof before / sizeof *before; k++)
+			if (token_is(o->m, i - 1, before[k]))
+				return true;
+		for (size_t k = 0; k < sizeof between / sizeof *between; k++)
+			passed = passed || token_is(o->m, i - 1, between[k]);
+		if (!passed)
+			return false;
+		i--;
+	}
+	return true;
+}
+
+/* Announced as a dish of its own, and not begun. */
+static bool
+is_awaited(const struct outline *o, const struct planned *p)
+{
+	return p && p->main && p->announced && !p->counted && p->sort > NAME_TOOL &&
+	       !named_is_open(o, p);
+}
+
+bool
+block_opens(const struct outline *o, const struct opening *x)
+{
+	uint32_t beg;
+	size_t before, next;
+	const struct planned *p = plan_find(&o->plan, x);
+	bool awaited = is_awaited(o, p);
+
+	if (o->now_dish < 0 || named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
+	    named_part(o, o->now_dish, x) >= 0 || x->kind == OPENING_HEADING ||
+	    x->kind == OPENING_WITH || (p && !p->main) ||
+	    (x->sort == NAME_PART && !awaited))
+		return false;
+	if (!awaited && ((x->sort <= NAME_FOOD && x->kind < OPENING_TOPIC) ||
+			    (x->sort == NAME_MAYBE && x->lone && x->kind < OPENING_TURN)))
+		return false;
+	beg = begins_at(o, o->now_dish);
+	beg = beg < o->dish.v[0].token ? o->dish.v[0].token : beg;
+	before = returns_measured(o, beg, x->token);
+	next = returns_measured(o, x->end, x->end + LENGTH);
+	if (next < 2 || returns_measured(o, x->end, x->end + REACH) == 0)
+		return false;
+	if (is_over(o, beg, x->token))
+		return true;
+	if (!awaited && x->lone && (o->now_part > 0 || token_is(o->m, x->token, "FOOD")))
+		return false;
+	return before >= RECIPE && leads(o, x) &&
+	       (x->sort == NAME_DISH || (awaited && x->sort < NAME_DISH)) &&
+	       returns_measured(o, x->end, x->end + CLOSE) > 0;
+}
