@@ -65,7 +65,8 @@ field_ratio(const struct measurer *m, const struct node *n, const char *field)
 									     : ratio_int(0);
 }
 
-/* What is said in smaller units after the value: "and a half", "20 minutes". */
+/* What is said after the value: "and a half", "20 minutes", "4 ounces". In
+ * part60 a half is one of the unit, and twenty are minutes. */
 static struct ratio
 added_value(const struct measurer *m, const struct node *n)
 {
@@ -75,9 +76,12 @@ added_value(const struct measurer *m, const struct node *n)
 	} parts[] = {{"part", 1}, {"minutes", 60}, {"part60", 60}, {"ounces", 16}};
 	struct ratio sum = {0, 1};
 
-	for (size_t i = 0; i < sizeof parts / sizeof *parts; i++)
-		sum = ratio_add(sum,
-		    ratio_div(field_ratio(m, n, parts[i].field), ratio_int(parts[i].per)));
+	for (size_t i = 0; i < sizeof parts / sizeof *parts; i++) {
+		struct ratio v = field_ratio(m, n, parts[i].field);
+		bool is_part = ratio_order(v, ratio_int(1)) < 0;
+
+		sum = ratio_add(sum, is_part ? v : ratio_div(v, ratio_int(parts[i].per)));
+	}
 	return sum;
 }
 
@@ -367,7 +371,7 @@ is_on_clock(const struct measurer *m, const struct node *n)
 {
 	struct ratio v = field_ratio(m, n, "part60");
 
-	return !has_field(m, n, "part60") ||
+	return !has_field(m, n, "part60") || ratio_order(v, ratio_int(1)) < 0 ||
 	       (v.den == 1 && v.num >= 10 && v.num < 60 && v.num % 5 == 0);
 }
 
