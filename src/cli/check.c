@@ -323,22 +323,13 @@ print_formats(void)
 const struct command command_check = {
     .name = "check",
     .help = "print what is missing, contradictory or unsafe in a script",
-<<<<<<< HEAD
-    .usage =
-	"tamis check [OPTION...] EPISODE...\n\n"
-	"Prints what a recipe editor would ask about each script: the place, how\n"
-	"grave it is, the question, its code (see tamis explain), the words and\n"
-	"their time. - reads standard input. Where an archive is at hand, figures far\n"
-	"from those of past episodes are asked about too.\n",
-    .options = "format severity only except region profile grammar archive",
-=======
     .usage = "tamis check [OPTION...] EPISODE...\n\n"
 	     "Prints what a recipe editor would ask about each script: the place, how\n"
 	     "grave it is, the question, its code (see tamis explain), the words and\n"
 	     "their time. - reads standard input. What EPISODE.answers beside an episode\n"
-	     "answers is left out.\n",
-    .options = "format severity only except answers ask region profile grammar",
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
+	     "answers is left out. Where an archive is at hand, figures far from those of\n"
+	     "past episodes are asked about too.\n",
+    .options = "format severity only except answers ask region profile grammar archive",
     .run = run_check,
     .print_formats = print_formats,
 };

@@ -32,15 +32,10 @@ struct given {
 /* The command line behind the subcommand's name; NULL where not given. An
  * option that takes no value is its own name. */
 struct request {
-<<<<<<< HEAD
 	const char *format, *output, *region, *profile, *grammar, *archive;
-	const char *severity, *only, *except;
+	const char *severity, *only, *except, *answers, *ask;
 	struct given *given; /* in the order of the command line */
 	size_t givens;
-=======
-	const char *format, *output, *region, *profile, *grammar;
-	const char *severity, *only, *except, *answers, *ask;
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 	const char *tags;
 	const char *video, *anyway; /* anyway: not NULL where it is asked for */
 	char *const *operand;

@@ -4,20 +4,11 @@
  */
 #include "cli/episodes.h"
 
-<<<<<<< HEAD
 #include "base/pool.h"
-
-#include <errno.h>
-#include <pthread.h>
-#include <stdio.h>
-=======
 #include "cli/answers.h"
 
 #include <errno.h>
 #include <pthread.h>
-#include <stdatomic.h>
-#include <unistd.h>
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 
 enum { MAX_SOURCE = 16 << 20, PIECE = 64 << 10 };
 
@@ -62,11 +53,11 @@ struct line {
 static bool
 read_source(struct line *l, struct episode *e, struct buf *source)
 {
-<<<<<<< HEAD
 	bool ok;
 
 	if (!l->run->read)
-		return read_episode(e->path, source, &e->err);
+		return read_episode(e->path, source, &e->err) &&
+		       answers_load(e, l->run->request);
 	pthread_mutex_lock(&l->lock);
 	ok = l->run->read(e, l->run, source);
 	pthread_mutex_unlock(&l->lock);
@@ -87,32 +78,21 @@ static void
 draft_episode(struct line *l, struct episode *e)
 {
 	const struct run *run = l->run;
-	struct tamis_options o = {run->request->region, MAX_SOURCE, run->request->profile};
-=======
 	struct tamis_options o = {.region = run->request->region,
 	    .max_source = MAX_SOURCE,
 	    .profile = run->request->profile};
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 	struct buf source = buf_in(&e->arena);
 
 	e->outcome = OUTCOME_UNUSABLE;
-<<<<<<< HEAD
-	e->out = buf_in(&e->arena);
+	e->out = e->aside = buf_in(&e->arena);
 	if (!read_source(l, e, &source))
 		return;
 	if (e->region)
 		o.region = e->region;
 	if (e->profile)
 		o.profile = e->profile;
-	if (run->skip && run->skip(e, buf_str(&source), run))
-=======
-	e->out = e->aside = buf_in(&e->arena);
-	if (!read_episode(e->path, &source, &e->err) || !answers_load(e, run->request))
-		return;
 	o.answers = e->answers;
-	d = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
-	if (!d)
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
+	if (run->skip && run->skip(e, buf_str(&source), run))
 		return;
 	e->draft = tamis_draft(run->grammar, &o, buf_str(&source), e->name.p, &e->err);
 	if (!e->draft)

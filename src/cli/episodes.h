@@ -17,18 +17,13 @@ struct episode {
 	const char *path; /* as given; "-" is standard input */
 	struct str name;  /* without folders */
 	struct arena arena;
-<<<<<<< HEAD
-	struct buf out;     /* what render() made of it */
-	const char *region; /* set by read() where it is not the request's */
-	const char *profile;
-	void *made; /* by read() or render(), in the arena, for take() */
-=======
 	struct buf out;           /* what render() made of it */
 	const char *answers_path; /* NULL none */
 	struct str answers;
-	struct buf aside;    /* for standard error */
-	struct draft *draft; /* kept for run.finish; else NULL */
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
+	struct buf aside;   /* for standard error */
+	const char *region; /* set by read() where it is not the request's */
+	const char *profile;
+	void *made; /* by read() or render(), in the arena, for take() */
 	enum outcome outcome;
 	struct err err;
 	struct draft *draft; /* freed after take() or finish() */
@@ -62,13 +57,9 @@ struct run {
 	void *context;                 /* of the command */
 };
 
-<<<<<<< HEAD
-/* The worst outcome of all. */
-=======
 /* Reads a stream to its end; false where that fails or is over the cap. */
 bool episodes_read(FILE *f, struct buf *b, const char *name, struct err *e);
-/* The worst outcome of all. Complains of what can't be read. */
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
+/* The worst outcome of all. */
 enum outcome episodes_run(struct run *run);
 
 #endif

@@ -13,14 +13,9 @@
 #include <stdio.h>
 #include <stdlib.h>
 
-<<<<<<< HEAD
 /* What getopt_long returns for options that have no letter; from OWN on for
  * those of the command's own. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, OWN };
-=======
-/* What getopt_long returns for options that have no letter. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, ANSWERS, ASK };
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
+enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, ANSWERS, ASK, OWN };
 
 /* An option that several commands may take. */
 struct shared {
@@ -46,12 +41,17 @@ static const struct shared shared[] = {
 	{{"severity", "LEVEL",
 	    "the lowest to print, and to end with status 1 for: note, warning, error;\n"
 	    "                           else all are printed, and warnings end with status 1"},
-<<<<<<< HEAD
 	    SEVERITY, offsetof(struct request, severity)},
 	{{"only", "CODES", "just these codes, with commas between them"},
 	    ONLY, offsetof(struct request, only)},
 	{{"except", "CODES", "all but these"},
 	    EXCEPT, offsetof(struct request, except)},
+	{{"answers", "FILE",
+	    "what the author says to the findings; else EPISODE.answers beside\n"
+	    "                           the episode, where there is one"},
+	    ANSWERS, offsetof(struct request, answers)},
+	{{"ask", NULL, "add what is still open to the answers, as lines to complete"},
+	    ASK, offsetof(struct request, ask)},
 	{{"tags", NULL, "each word with its classes and the rules that took it"},
 	    TAGS, offsetof(struct request, tags)},
 	{{"video-url", "URL", "where the episode can be watched, for links to its seconds"},
@@ -62,25 +62,6 @@ static const struct shared shared[] = {
 	    'g', offsetof(struct request, grammar)},
 	{{"archive", "FILE", "an archive in place of the one in your data folder"},
 	    'a', offsetof(struct request, archive)},
-=======
-	{"only", "CODES", ONLY, offsetof(struct request, only),
-	    "just these codes, with commas between them"},
-	{"except", "CODES", EXCEPT, offsetof(struct request, except),
-	    "all but these"},
-	{"answers", "FILE", ANSWERS, offsetof(struct request, answers),
-	    "what the author says to the findings; else EPISODE.answers beside\n"
-	    "                          the episode, where there is one"},
-	{"ask", NULL, ASK, offsetof(struct request, ask),
-	    "add what is still open to the answers, as lines to complete"},
-	{"tags", NULL, TAGS, offsetof(struct request, tags),
-	    "each word with its classes and the rules that took it"},
-	{"video-url", "URL", VIDEO, offsetof(struct request, video),
-	    "where the episode can be watched, for links to its seconds"},
-	{"anyway", NULL, ANYWAY, offsetof(struct request, anyway),
-	    "even while errors are open"},
-	{"grammar", "FOLDER", 'g', offsetof(struct request, grammar),
-	    "a grammar in place of the one built in"},
->>>>>>> 5ae2da99c73dceb2fc11766984dbaa770036a9ec
 };
 /* clang-format on */
 enum { SHARED = sizeof shared / sizeof *shared, OWN_MAX = 24, COLUMN = 27 };
