@@ -41,22 +41,29 @@ put_classes(struct buf *out, const struct lexicon *x, const struct classset *cla
 		}
 }
 
-/* "number.small -> NUMBER, amount.plain -> AMOUNT". A level that keeps the node
- * of the level below says nothing new. */
+/* True where a level below has the very node: nothing new is said of it. */
+static bool
+is_known(const struct chart *c, uint32_t token, size_t level, int32_t made)
+{
+	for (size_t l = 1; l < level; l++)
+		if (level_at(&c->level[l], token)->made == made)
+			return true;
+	return false;
+}
+
+/* "number.plain -> NUM, amount.clear -> AMT" */
 static void
 put_rules(struct buf *out, const struct chart *c, uint32_t token)
 {
 	const char *comma = "";
-	int32_t last = RAW;
 
 	for (size_t l = 1; l < c->levels; l++) {
 		const struct node *n = level_at(&c->level[l], token);
 		const struct rule *r;
 		struct str made;
 
-		if (!n || n->made == RAW || n->made == last)
+		if (n->made == RAW || is_known(c, token, l, n->made))
 			continue;
-		last = n->made;
 		r = c->made.v[n->made].rule;
 		made = c->g->lexicon.class_name.v[r->output];
 		buf_fmt(out, "%s%.*s -> %.*s", comma, (int)r->name.n, r->name.p,
