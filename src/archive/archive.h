@@ -32,11 +32,12 @@ struct parcel {
 	struct str name;    /* the archive knows the episode by it */
 	struct str region;  /* as asked for; empty where it is told from the script */
 	struct str profile; /* as asked for; empty where it is the region's */
+	struct str answers; /* the author's, to the findings; may be empty */
 	struct str date;    /* "2026-03-14" */
 	struct str video_url;
 	const struct draft *draft;
 	/* Made. */
-	uint64_t hash;       /* parcel_hash() of the source */
+	uint64_t hash;       /* parcel_hash() */
 	struct str passages; /* see passage.h */
 	struct str json;     /* the draft without blanks */
 	struct str pack;     /* source, passages and json, deflated */
@@ -44,8 +45,8 @@ struct parcel {
 	size_t words;
 };
 
-/* Of the script and of what was asked for. */
-uint64_t parcel_hash(struct str source, struct str region, struct str profile);
+/* Of the script, the answers, and what was asked for. */
+uint64_t parcel_hash(const struct parcel *p, struct str source);
 /* All that can be made without the archive, in the arena. */
 void parcel_make(struct arena *arena, const struct grammar *g, struct parcel *p);
 
@@ -79,7 +80,8 @@ bool archive_forget(struct archive *a, struct str name, bool *found, struct err 
 struct kept_episode {
 	struct str source;          /* the bytes as they were given */
 	struct str region, profile; /* as they were asked for; empty where not */
-	struct str json;            /* the draft that was kept, without blanks */
+	struct str answers;
+	struct str json; /* the draft that was kept, without blanks */
 };
 /* False and *e set where there is no such episode. */
 bool archive_episode(struct archive *a, struct arena *arena, struct str name,

@@ -223,10 +223,11 @@ keep_unpack(struct archive *a, struct arena *arena, struct str name, int64_t *id
 	*id = row_get_int(&r, 0);
 	out->region = row_copy(&r, 1, arena);
 	out->profile = row_copy(&r, 2, arena);
-	out->source.n = (size_t)row_get_int(&r, 3);
-	out->passages.n = (size_t)row_get_int(&r, 4);
-	out->json.n = (size_t)row_get_int(&r, 5);
-	ok = pack_inflate(arena, row_get_text(&r, 6), out);
+	out->answers = row_copy(&r, 3, arena);
+	out->source.n = (size_t)row_get_int(&r, 4);
+	out->passages.n = (size_t)row_get_int(&r, 5);
+	out->json.n = (size_t)row_get_int(&r, 6);
+	ok = pack_inflate(arena, row_get_text(&r, 7), out);
 	row_end(&r);
 	return ok || err_set(e, a->path, "is damaged: the text of %.*s can't be read",
 			 (int)name.n, name.p);
@@ -276,7 +277,7 @@ keep_episode(struct keeper *k, struct err *e)
 	row_time(&r, s->length_ms);
 	row_text_or_null(&r, p->date.n ? p->date : k->before.date);
 	row_text_or_null(&r, p->video_url.n ? p->video_url : k->before.video_url);
-	row_text_or_null(&r, k->before.answers);
+	row_text_or_null(&r, p->answers);
 	if (!row_run(&r, e))
 		return false;
 	k->episode = sqlite3_last_insert_rowid(k->archive->db);
@@ -309,7 +310,7 @@ keep_entries(struct keeper *k, struct err *e)
 	return true;
 }
 
-/* What there is of an episode of that name; its id, date, URL and answers go
+/* What there is of an episode of that name; its id, date and URL go
  * over to the new one. */
 static bool
 find_before(struct keeper *k, bool *found, struct err *e)
@@ -322,7 +323,6 @@ find_before(struct keeper *k, bool *found, struct err *e)
 		k->episode = row_get_int(&r, 0);
 		k->before.date = row_copy(&r, 1, k->scratch);
 		k->before.video_url = row_copy(&r, 2, k->scratch);
-		k->before.answers = row_copy(&r, 3, k->scratch);
 		row_end(&r);
 	}
 	return !e->set;

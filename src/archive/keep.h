@@ -18,7 +18,7 @@ struct keeper {
 	int64_t episode; /* its row; 0 not yet known */
 	int64_t *dish;   /* the rows of the entries: [0] around the dishes */
 	struct {
-		struct str date, video_url, answers;
+		struct str date, video_url;
 	} before; /* of the episode that this one replaces */
 };
 

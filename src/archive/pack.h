@@ -10,7 +10,7 @@
 
 struct packed {
 	struct str source, passages, json;
-	struct str region, profile; /* as they were asked for; not in the block */
+	struct str region, profile, answers; /* as they were given; not in the block */
 };
 
 struct str pack_deflate(struct arena *arena, const struct packed *p);

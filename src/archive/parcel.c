@@ -14,9 +14,10 @@
 enum { SHORTEST_WORD = 3, LONGEST_WORD = 40 };
 
 uint64_t
-parcel_hash(struct str source, struct str region, struct str profile)
+parcel_hash(const struct parcel *p, struct str source)
 {
-	return str_hash(source) ^ str_hash(region) ^ str_hash(profile) * 3;
+	return str_hash(source) + 3 * str_hash(p->answers) + 5 * str_hash(p->region) +
+	       7 * str_hash(p->profile);
 }
 
 /* ---- words -------------------------------------------------------------- */
@@ -92,7 +93,7 @@ parcel_make(struct arena *arena, const struct grammar *g, struct parcel *p)
 	json->write(p->draft, g, &plain, &text);
 	p->json = pack_json(arena, buf_str(&text));
 	p->passages = passages_of_draft(arena, p->draft);
-	p->hash = parcel_hash(p->draft->script->source, p->region, p->profile);
+	p->hash = parcel_hash(p, p->draft->script->source);
 	packed = (struct packed){
 	    .source = p->draft->script->source, .passages = p->passages, .json = p->json};
 	p->pack = pack_deflate(arena, &packed);

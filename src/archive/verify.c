@@ -47,6 +47,7 @@ archive_episode(struct archive *a, struct arena *arena, struct str name,
 	out->json = packed.json;
 	out->region = packed.region;
 	out->profile = packed.profile;
+	out->answers = packed.answers;
 	return true;
 }
 

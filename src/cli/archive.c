@@ -50,6 +50,7 @@ read_kept(struct episode *e, const struct run *run, struct buf *source)
 		e->region = c->kept.region.p;
 	if (c->kept.profile.n)
 		e->profile = c->kept.profile.p;
+	e->answers = c->kept.answers;
 	buf_put(source, c->kept.source);
 	return true;
 }
@@ -62,6 +63,7 @@ compare(struct episode *e, const struct draft *d, const struct run *run)
 	c->parcel.name = e->name;
 	c->parcel.region = c->kept.region;
 	c->parcel.profile = c->kept.profile;
+	c->parcel.answers = c->kept.answers;
 	c->parcel.draft = d;
 	parcel_make(&e->arena, run->grammar, &c->parcel);
 	c->same = str_is(c->parcel.json, c->kept.json);

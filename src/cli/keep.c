@@ -93,6 +93,7 @@ parcel_of(struct episode *e, const struct run *run)
 	p->name = kept_name(k, &e->arena, e->name);
 	p->region = str_of(run->request->region);
 	p->profile = str_of(run->request->profile);
+	p->answers = e->answers;
 	p->date = date_of(k, e->name);
 	p->video_url = url_of(k, &e->arena, e->name);
 	return p;
@@ -106,7 +107,7 @@ skip(struct episode *e, struct str source, const struct run *run)
 	const struct known *known = known_find(&k->knowns, p->name);
 
 	e->made = p;
-	if (k->again || !known || known->hash != parcel_hash(source, p->region, p->profile))
+	if (k->again || !known || known->hash != parcel_hash(p, source))
 		return false;
 	e->outcome = OUTCOME_CLEAN;
 	return true;
