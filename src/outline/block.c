@@ -114,7 +114,7 @@ block_opens(const struct outline *o, const struct opening *x)
 	if (o->now_dish < 0 || named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
 	    named_part(o, o->now_dish, x) >= 0 || x->kind == OPENING_HEADING ||
 	    x->kind == OPENING_WITH || (p && !p->main) ||
-	    (x->sort == NAME_PART && !awaited))
+	    (x->sort == NAME_PART && !awaited && x->kind < OPENING_TODAY))
 		return false;
 	if (!awaited && ((x->sort <= NAME_FOOD && x->kind < OPENING_TOPIC) ||
 			    (x->sort == NAME_MAYBE && x->lone && x->kind < OPENING_TURN)))
