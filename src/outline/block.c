@@ -103,6 +103,13 @@ is_awaited(const struct outline *o, const struct planned *p)
 	       !named_is_open(o, p);
 }
 
+/* "it's a compote", "next up, a vinaigrette": no part of what is made. */
+static bool
+is_of_its_own(const struct opening *x)
+{
+	return !x->definite && (x->kind == OPENING_TODAY || x->kind == OPENING_NEXT);
+}
+
 bool
 block_opens(const struct outline *o, const struct opening *x)
 {
@@ -113,8 +120,8 @@ block_opens(const struct outline *o, const struct opening *x)
 
 	if (o->now_dish < 0 || named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
 	    named_part(o, o->now_dish, x) >= 0 || x->kind == OPENING_HEADING ||
-	    x->kind == OPENING_WITH || (p && !p->main) ||
-	    (x->sort == NAME_PART && !awaited && x->kind < OPENING_TODAY))
+	    x->kind == OPENING_WITH || x->counted || (p && !p->main) ||
+	    (x->sort == NAME_PART && !awaited && !is_of_its_own(x)))
 		return false;
 	if (!awaited && ((x->sort <= NAME_FOOD && x->kind < OPENING_TOPIC) ||
 			    (x->sort == NAME_MAYBE && x->lone && x->kind < OPENING_TURN)))
