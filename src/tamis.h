@@ -72,6 +72,10 @@ struct diagnostic {
 /* Source bytes of [text.beg, text.end): first byte of the first character to
  * the end of the last. */
 struct span script_source(const struct script *s, struct span text);
+/* Bytes of script.text that source bytes became; {0, 0} where none did. */
+struct span script_text(const struct script *s, struct span source);
+/* The words of a run of script.text, single-spaced. */
+struct str script_words(struct arena *a, const struct script *s, struct span text);
 /* 1-based line and byte column of a source offset (in the source's own bytes). */
 struct err_place script_line(const struct script *s, uint32_t source_at);
 

@@ -28,7 +28,7 @@ is_taken(const struct answers *w, size_t finding, const struct answer *by)
 static bool
 speaks_of(const struct answers *w, const struct answer *x, const struct finding *f)
 {
-	return words_fit(x->words, words_at(w->a, w->d->script, f->place.span)) ||
+	return words_fit(x->words, said_words(w->a, w->d->script, f)) ||
 	       (f->part < 0 && f->dish >= 0 &&
 		   words_fit(x->words, w->d->dish[f->dish].name));
 }

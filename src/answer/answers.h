@@ -44,8 +44,13 @@ void answers_read(struct answers *w, struct str text);
 __attribute__((format(printf, 4, 5))) void answers_complain(
     struct answers *w, struct err_place at, enum severity severity, const char *fmt, ...);
 
-/* words.c: the words of the script at a source span, single-spaced. */
-struct str words_at(struct arena *a, const struct script *s, struct span source);
+/* The words of the script that a finding is about. */
+static inline struct str
+said_words(struct arena *a, const struct script *s, const struct finding *f)
+{
+	return script_words(a, s, script_text(s, f->place.span));
+}
+/* words.c */
 /* The same words, whatever their case and blanks; an ellipsis at the end of
  * `given` stands for what follows. */
 bool words_fit(struct str given, struct str words);

@@ -85,7 +85,7 @@ tamis_ask(const struct draft *d, struct str answers, struct buf *out)
 	answers_read(&w, answers);
 	for (size_t i = 0; i < d->findings; i++) {
 		const struct finding *f = &d->finding[i];
-		struct str words = words_at(out->arena, d->script, f->place.span);
+		struct str words = said_words(out->arena, d->script, f);
 
 		if (f->status != STATUS_OPEN || !words.n || is_asked(&w, f, words))
 			continue;

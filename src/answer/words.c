@@ -7,35 +7,6 @@
 
 #define ELLIPSIS "\xe2\x80\xa6"
 
-struct str
-words_at(struct arena *a, const struct script *s, struct span source)
-{
-	struct buf b = buf_in(a);
-
-	for (size_t i = 0; i < s->pieces; i++) {
-		const struct piece *p = &s->piece[i];
-		uint32_t beg = p->source < source.beg ? source.beg - p->source : 0;
-		uint32_t end = source.end > p->source ? source.end - p->source : 0;
-
-		if (p->source >= source.end || p->source + p->source_n <= source.beg)
-			continue;
-		if (p->text_n != p->source_n) {
-			beg = 0;
-			end = p->text_n;
-		}
-		end = end < p->text_n ? end : p->text_n;
-		for (uint32_t t = beg; t < end; t++) {
-			char c = s->text.p[p->text + t];
-
-			if (!is_blank(c) && c != '\n')
-				buf_put_char(&b, c);
-			else if (b.n && b.v[b.n - 1] != ' ')
-				buf_put_char(&b, ' ');
-		}
-	}
-	return str_trim(buf_str(&b));
-}
-
 static bool
 is_space(char c)
 {

@@ -93,6 +93,56 @@ script_source(const struct script *s, struct span text)
 	return source;
 }
 
+/* The bytes of the piece's text that stand for source bytes in the span; empty
+ * where none do. */
+static struct span
+piece_text(const struct piece *p, struct span source)
+{
+	uint32_t beg = p->source < source.beg ? source.beg - p->source : 0;
+	uint32_t end = source.end > p->source ? source.end - p->source : 0;
+
+	if (p->source >= source.end || p->source + p->source_n <= source.beg)
+		return (struct span){p->text, p->text};
+	if (p->text_n != p->source_n) {
+		beg = 0;
+		end = p->text_n;
+	}
+	end = end < p->text_n ? end : p->text_n;
+	return (struct span){p->text + beg, p->text + (end > beg ? end : beg)};
+}
+
+struct span
+script_text(const struct script *s, struct span source)
+{
+	struct span all = {0, 0};
+
+	for (size_t i = 0; i < s->pieces; i++) {
+		struct span one = piece_text(&s->piece[i], source);
+
+		if (one.end == one.beg)
+			continue;
+		if (all.end == 0)
+			all.beg = one.beg;
+		all.end = one.end;
+	}
+	return all;
+}
+
+struct str
+script_words(struct arena *a, const struct script *s, struct span text)
+{
+	struct str words = str_cut(s->text, text.beg, text.end);
+	struct buf b = buf_in(a);
+
+	for (size_t i = 0; i < words.n; i++) {
+		char c = words.p[i] == '\n' ? ' ' : words.p[i];
+
+		if (!is_blank(c) || (b.n && b.v[b.n - 1] != ' '))
+			buf_put_char(&b, is_blank(c) ? ' ' : c);
+	}
+	return str_trim(buf_str(&b));
+}
+
 /* Whether the source is UTF-16, and which byte of a unit is the low one. */
 static bool
 is_wide(struct str source, size_t *low)
