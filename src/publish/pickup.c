@@ -108,6 +108,9 @@ sentence_around(const struct script *s, struct span words)
 	return x;
 }
 
+/* Some 150 words a minute (common practice), where a cue has no end. */
+enum { MS_A_BYTE = 67 };
+
 /* By the share of the cue's words before it. */
 static int64_t
 time_of(const struct script *s, uint32_t at)
@@ -118,9 +121,11 @@ time_of(const struct script *s, uint32_t at)
 	if (!c || c->beg_ms < 0)
 		return -1;
 	bytes = (int64_t)c->text.end - c->text.beg;
-	if (c->end_ms <= c->beg_ms || bytes <= 0 || at <= c->text.beg)
+	if (bytes <= 0 || at <= c->text.beg)
 		return c->beg_ms;
 	at = at < c->text.end ? at : c->text.end;
+	if (c->end_ms <= c->beg_ms)
+		return c->beg_ms + MS_A_BYTE * ((int64_t)at - c->text.beg);
 	return c->beg_ms + (c->end_ms - c->beg_ms) * ((int64_t)at - c->text.beg) / bytes;
 }
 
@@ -217,6 +222,8 @@ mend(struct arena *a, const struct draft *d, struct pickup *p, const struct faul
 		if (!str_ends(p->correction, STR(".")))
 			p->correction =
 			    arena_fmt(a, "%.*s.", (int)p->correction.n, p->correction.p);
+		p->safety =
+		    str_find(p->correction, STR("ocal food codes")) == p->correction.n;
 	} else if (right.n && x->mend == MEND_SAY) {
 		mend_value(a, d, p, right);
 	} else if (right.n) {

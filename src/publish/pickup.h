@@ -10,8 +10,8 @@
 
 struct pickup {
 	const struct finding *finding;
-	bool record;           /* the words are wrong; else something is missing */
-	bool safety;           /* somebody could be hurt */
+	bool record; /* the words are wrong; else something is missing */
+	bool safety; /* somebody could be hurt, and the words don't defer to advice */
 	int64_t in_ms, out_ms; /* of the sentence; -1 where the script has no times */
 	struct str said;       /* the sentence */
 	struct str line;       /* to be said in its place; empty where not known */

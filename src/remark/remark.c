@@ -180,6 +180,19 @@ remark_add(struct remarks *r, enum remark_kind kind, struct span tokens, struct 
 	vec_push(m->a, &r->remark, x);
 }
 
+/* The same was told in this sentence already. */
+static bool
+is_told(
+    const struct remarks *r, enum remark_kind kind, struct span tokens, struct str detail)
+{
+	const struct remark *last = r->remark.n ? &r->remark.v[r->remark.n - 1] : NULL;
+	struct span s = sentence_of(r->m, tokens.beg);
+
+	return last && last->kind == kind && str_is(last->detail, detail) &&
+	       token_from(r->m, last->place.span.beg) >= s.beg &&
+	       kind != REMARK_CLAIM_FREE_OF;
+}
+
 /* A claim names each allergen that the dish must be free of. */
 static void
 add_claims(struct remarks *r, const struct node *n)
@@ -212,7 +225,9 @@ add_matched(struct remarks *r, const struct node *n)
 	if (str_is_z(kind, "free"))
 		add_claims(r, n);
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-		if (str_is_z(kind, rows[i].kind))
+		if (str_is_z(kind, rows[i].kind) &&
+		    !is_told(r, rows[i].remark, (struct span){n->beg, n->end},
+			node_attribute(&r->m->c, n, rows[i].detail)))
 			remark_add(r, rows[i].remark, (struct span){n->beg, n->end},
 			    node_attribute(&r->m->c, n, rows[i].detail));
 }
