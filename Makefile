@@ -33,7 +33,8 @@ support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
 
 .PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
-	format readme bless install clean help libraries FORCE
+	format readme readme-picture test-browser test-conformance bless install clean help \
+	libraries FORCE
 .DELETE_ON_ERROR:
 .SECONDARY:
 
@@ -106,6 +107,22 @@ demo: ## set up, build, and write the recipes of the example episode
 test: ## set up, build, and run every test
 	@sh tests/setup.sh test
 	@$(MAKE) --no-print-directory check-tests
+
+test-browser: all ## the pages in a real browser (Chromium)
+	@sh tests/setup.sh web
+	@MODULES=$$(sh tests/npm.sh $(B) browser) && B=$(B) MODULES=$$MODULES \
+		node --test tests/browser/
+
+test-conformance: all ## what is written, read by other hands' readers (npm)
+	@sh tests/setup.sh web
+	@MODULES=$$(sh tests/npm.sh $(B) conformance) && B=$(B) MODULES=$$MODULES \
+		node --test tests/conformance/
+
+readme-picture: all ## take the picture of the proof that README.md shows
+	@sh tests/setup.sh web
+	@MODULES=$$(sh tests/npm.sh $(B) browser) && B=$(B) MODULES=$$MODULES \
+		node tests/browser/picture.cjs examples/galley/episode.txt \
+		examples/galley/proof.png
 
 check-tests: all $(unit_tests)
 	@B=$(B) sh tests/run.sh $(unit_tests)

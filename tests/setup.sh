@@ -1,9 +1,10 @@
 #!/bin/sh
 # SPDX-License-Identifier: ISC
-# Sees to what building (demo), testing (test) and checking (ci) need: names
-# what is missing and installs it with apt-get, as root or through sudo. A
-# machine without apt-get gets the list. Quick when all is there.
-#   sh tests/setup.sh demo|test|ci
+# Sees to what building (demo), testing (test), the tests of web pages (web) and
+# checking (ci) need: names what is missing and installs it with apt-get, as root
+# or through sudo. A machine without apt-get gets the list. Quick when all is
+# there.
+#   sh tests/setup.sh demo|test|web|ci
 set -u
 
 want=${1:-test}
@@ -29,6 +30,10 @@ validates() {
   sh tests/conformance/python.sh
 }
 
+has_face() {
+  ls /usr/share/fonts/*/*/"$1".*
+}
+
 look() {
   missing= names=
   need gcc 'a C11 compiler' command -v "${CC:-cc}"
@@ -44,6 +49,11 @@ look() {
   need libcmocka-dev 'cmocka, runs the tests' pkg-config --exists cmocka
   need python3-jsonschema 'checks JSON against its schema' validates
   [ "$want" = test ] && return
+  need nodejs 'runs the tests of pages' command -v node
+  need npm 'fetches what they need' command -v npm
+  need chromium 'the browser they look through' command -v chromium
+  need fonts-urw-base35 'a face that the pages ask for' has_face P052-Roman
+  [ "$want" = web ] && return
   need clang 'a second compiler' command -v clang
   need clang-format 'the layout of the sources' command -v clang-format
 }

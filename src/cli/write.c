@@ -81,7 +81,7 @@ static void
 print_formats(void)
 {
 	for (size_t i = 0; tamis_writer(i); i++)
-		printf("  %-10s %s\n", tamis_writer(i)->name, tamis_writer(i)->help);
+		printf("  %-12s %s\n", tamis_writer(i)->name, tamis_writer(i)->help);
 }
 
 const struct command command_write = {

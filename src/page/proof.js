@@ -223,9 +223,10 @@
 
   const units = () => document.querySelector(".units input:checked").value;
 
-  /* The text of an amount, and the one in brackets behind it. */
-  const print = (q, by, system) => {
-    const said = as_said(q, by), also = other(q, by);
+  /* The text of an amount, and the one in brackets behind it; as_written is
+   * what the program wrote. */
+  const print = (q, by, system, as_written) => {
+    const said = by === 1 ? as_written : as_said(q, by), also = other(q, by);
     const wanted = system === "metric" ? !q.is_metric : q.is_metric;
     if (system === "said") return [said, also];
     return wanted && also ? [also, ""] : [said, ""];
@@ -252,7 +253,7 @@
       }
       if (!q) continue;
       const first = e === e.closest("li").querySelector(".q");
-      const [text, also] = print(q, by, system);
+      const [text, also] = print(q, by, system, e.dataset.text);
       const original = by === 1 && system === "said";
       e.textContent = original ? e.dataset.text : text;
       if (!mine || !first) continue;

@@ -138,7 +138,8 @@ quantity_put_other(struct buf *out, const struct house *h, const struct ingredie
 {
 	struct buf other = buf_in(out->arena);
 
-	if (in->size.present || !in->amount.known || !kind_of(in->amount.unit))
+	if (in->size.present || !in->amount.known ||
+	    (!kind_of(in->amount.unit) && !in->metric.known))
 		return;
 	text_other(&other, h, in);
 	buf_put_z(out, "<span class=\"other\">");
