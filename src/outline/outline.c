@@ -77,6 +77,8 @@ opens_unplanned(const struct outline *o, const struct opening *x)
 		return true;
 	if (x->numbered)
 		return true;
+	if (x->bought && x->kind < OPENING_NEXT)
+		return false;
 	if (x->sort == NAME_DISH)
 		return x->marked || !x->lone || x->kind >= OPENING_TURN;
 	if (x->kind < OPENING_TURN || x->sort == NAME_PART || x->lone)
