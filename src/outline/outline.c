@@ -266,7 +266,7 @@ is_better_opening(const struct outline *o, const struct opening *x, const struct
 {
 	const struct planned *p = plan_find(&o->plan, x), *q = plan_find(&o->plan, y);
 
-	if (y->kind == OPENING_FIRST && q && q->main)
+	if (q && q->main && (y->kind == OPENING_FIRST || x->sort == NAME_PART))
 		return false;
 	if (q && q->main && q->announced && !q->weak && p != q)
 		return p && p->main && p->announced && !p->weak;
