@@ -10,7 +10,7 @@
 
 #include "base/buf.h"
 
-enum { TAGS_MAX = 256, MATCH_LIMIT = 2000000 };
+enum { TAGS_MAX = 256, FIELDS_MAX = 64, MATCH_LIMIT = 2000000 };
 
 /* What the rules of a pass can see of a node. */
 struct look {
@@ -154,6 +154,19 @@ put_op(struct buf *b, const struct looks *k, struct compiled_rule *r, const stru
 		vec_push(a, &r->group, (struct group){op->field});
 }
 
+/* True where a match of the rule is to be judged by more than its words. */
+static bool
+is_judged(const struct rule *r)
+{
+	static const char *const keys[] = {"check", "least", "carry"};
+
+	for (size_t i = 0; i < r->attributes; i++)
+		for (size_t k = 0; k < sizeof keys / sizeof *keys; k++)
+			if (str_is_z(r->attribute[i].key, keys[k]))
+				return true;
+	return false;
+}
+
 static struct str
 write_pattern(
     struct pass *p, const struct rulepass *from, const struct looks *k, struct arena *a)
@@ -169,7 +182,10 @@ write_pattern(
 		buf_put_z(&b, i ? "|(?:" : "(?:");
 		for (size_t j = 0; j < rule->op.n; j++)
 			put_op(&b, k, &r, &rule->op.v[j], a);
-		buf_fmt(&b, ")(*MARK:%zu)", i);
+		buf_put_char(&b, ')');
+		if (is_judged(rule))
+			buf_fmt(&b, "(?C'%zu')", i);
+		buf_fmt(&b, "(*MARK:%zu)", i);
 		group += (uint32_t)r.group.n;
 		vec_push(a, &p->rule, r);
 	}
@@ -274,16 +290,45 @@ take_fields(const struct compiled_rule *r, const PCRE2_SIZE *o, size_t pairs,
 	}
 }
 
+/* What the callouts of one call of pcre2_match need. */
+struct judging {
+	const struct pass *pass;
+	const struct judge *judge;
+};
+
+/* PCRE2 calls it where a judged rule has matched: 0 takes the match, 1 tries on. */
+static int
+judge_match(pcre2_callout_block *b, void *data)
+{
+	const struct judging *j = data;
+	const struct compiled_rule *r;
+	struct field_span field[FIELDS_MAX];
+	struct rule_match m;
+	uint64_t index = 0;
+
+	str_to_u64((struct str){(const char *)b->callout_string, b->callout_string_length},
+	    &index);
+	r = &j->pass->rule.v[index];
+	m = (struct rule_match){
+	    r->rule, {(uint32_t)b->start_match, (uint32_t)b->current_position}, field, 0};
+	if (r->group.n > FIELDS_MAX || b->start_match >= b->current_position)
+		return 0;
+	take_fields(r, b->offset_vector, b->capture_top, &m);
+	return !j->judge->accepts(j->judge->state, &m);
+}
+
 bool
 pass_match(const struct pass *p, struct matcher *m, struct subject s, struct arena *a,
     struct rule_match *out)
 {
-	int rc =
-	    pcre2_match(p->code, s.tag, s.n, s.from, PCRE2_NOTEMPTY, m->data, m->context);
+	struct judging j = {p, &s.judge};
 	const PCRE2_SIZE *o;
 	const struct compiled_rule *r;
 	uint64_t index = 0;
+	int rc;
 
+	pcre2_set_callout(m->context, s.judge.accepts ? judge_match : NULL, &j);
+	rc = pcre2_match(p->code, s.tag, s.n, s.from, PCRE2_NOTEMPTY, m->data, m->context);
 	if (rc <= 0)
 		return false;
 	o = pcre2_get_ovector_pointer(m->data);

@@ -52,11 +52,19 @@ struct matcher;
 struct matcher *matcher_new(void);
 void matcher_free(struct matcher *m);
 
+/* Asked of a match of a rule that has check=, least= or carry=: where it says
+ * false, the next way to match is tried, and then the next rule. */
+struct judge {
+	bool (*accepts)(void *state, const struct rule_match *m);
+	void *state;
+};
+
 /* The first match in tags[from..n); false when there is none. Fields are
  * allocated in the arena. A match that runs over PCRE2's limits is none. */
 struct subject {
 	const uint8_t *tag;
 	size_t n, from;
+	struct judge judge; /* accepts NULL: everything holds */
 };
 bool pass_match(const struct pass *p, struct matcher *m, struct subject s, struct arena *a,
     struct rule_match *out);

@@ -31,28 +31,43 @@ copy_nodes(struct chart *c, struct level *to, const struct level *from, struct s
 		vec_push(c->arena, &to->node, from->node.v[i]);
 }
 
-/* False where an attribute of the rule speaks against the node. */
-static bool
-holds(const struct chart *c, const struct node *n)
+/* The pass at work: what it reads and what it makes. */
+struct running {
+	struct chart *c;
+	const struct level *from;
+	struct level *to;
+	uint32_t level; /* number of `from` */
+};
+
+static struct node
+push_made(const struct running *r, const struct rule_match *m)
 {
-	return value_holds(c, n) && measure_holds(c, n);
+	struct made made = {m->rule, r->level, m->span, m->field, m->fields, 0};
+	struct node n = {r->from->node.v[m->span.beg].beg,
+	    r->from->node.v[m->span.end - 1].end, (int32_t)r->c->made.n};
+
+	vec_push(r->c->arena, &r->c->made, made);
+	return n;
+}
+
+/* Makes the node for a moment, to see whether the rule's attributes hold. */
+static bool
+accepts(void *state, const struct rule_match *m)
+{
+	const struct running *r = state;
+	struct node n = push_made(r, m);
+	bool holds = value_holds(r->c, &n) && measure_holds(r->c, &n);
+
+	r->c->made.n--;
+	return holds;
 }
 
 static void
-reduce(struct chart *c, struct level *to, const struct level *from,
-    const struct rule_match *m, uint32_t level)
+reduce(const struct running *r, const struct rule_match *m)
 {
-	struct made made = {m->rule, level, m->span, m->field, m->fields, 0};
-	struct node n = {from->node.v[m->span.beg].beg, from->node.v[m->span.end - 1].end,
-	    (int32_t)c->made.n};
+	struct node n = push_made(r, m);
 
-	vec_push(c->arena, &c->made, made);
-	vec_push(c->arena, &to->node, n);
-	if (!holds(c, &to->node.v[to->node.n - 1])) {
-		c->made.n--;
-		to->node.n--;
-		copy_nodes(c, to, from, (struct span){m->span.beg, m->span.beg + 1});
-	}
+	vec_push(r->c->arena, &r->to->node, n);
 }
 
 /* The level that a pass reads: that of the pass it names, else the top. */
@@ -71,25 +86,17 @@ run_pass(struct chart *c, const struct pass *p, struct matcher *m)
 	uint32_t level = level_read_by(c, p);
 	const struct level *from = &c->level[level];
 	struct level *to = &c->level[c->levels];
-	struct subject s = {make_tags(c, p, from), from->node.n, 0};
+	struct running r = {c, from, to, level};
+	struct subject s = {make_tags(c, p, from), from->node.n, 0, {accepts, &r}};
 	struct rule_match match;
 
 	while (s.from < s.n && pass_match(p, m, s, c->arena, &match)) {
-		struct node *last;
-
 		copy_nodes(c, to, from, (struct span){(uint32_t)s.from, match.span.beg});
-		if (match.rule->skips) {
+		if (match.rule->skips)
 			copy_nodes(c, to, from, match.span);
-			s.from = match.span.end;
-			continue;
-		}
-		reduce(c, to, from, &match, level);
-		last = &to->node.v[to->node.n - 1];
-		s.from = last->made == (int32_t)c->made.n - 1 &&
-				 last->beg == from->node.v[match.span.beg].beg &&
-				 last->end == from->node.v[match.span.end - 1].end
-			     ? match.span.end
-			     : match.span.beg + 1;
+		else
+			reduce(&r, &match);
+		s.from = match.span.end;
 	}
 	copy_nodes(c, to, from, (struct span){(uint32_t)s.from, (uint32_t)s.n});
 	if (p->from.n == 0)

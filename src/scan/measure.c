@@ -420,8 +420,8 @@ measure_holds(const struct chart *c, const struct node *n)
 		return true;
 	if (node_attribute(c, n, "carry").n && !carried_unit(&m, n, kind))
 		return false;
-	if (ratio_order(field_ratio(&m, n, "part"), ratio_int(1)) >= 0)
-		return false;
+	if (str_is_z(check, "addend"))
+		return ratio_order(field_ratio(&m, n, "part"), ratio_int(1)) < 0;
 	if (str_is_z(check, "clock"))
 		return is_on_clock(&m, n);
 	if (str_is_z(check, "same") || str_is_z(check, "ascending") ||

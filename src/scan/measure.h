@@ -26,7 +26,8 @@ struct said {
  *   near      so they can, and hi is more, by no more than 2.5
  *   clock     minutes after hours are a multiple of five from ten on
  *   replaces  then is of first's kind and system, so it puts first right
- * or where carry=1 finds no unit before it, or the field part is no fraction. */
+ *   addend    part is a fraction
+ * or where carry=1 finds no unit before it. */
 bool measure_holds(const struct chart *c, const struct node *n);
 
 /* Evaluates an AMT, LEN, DUR or TEMP node; region picks among units that differ

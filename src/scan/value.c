@@ -262,21 +262,30 @@ static const struct {
 } checks[] = {{"rising", is_rising}, {"heard", is_rising}, {"part", is_part},
     {"dial", is_on_dial}, {"inside", is_inside}, {"warm", is_warm}};
 
+/* The check by its name; NULL where it is none of this file's. */
+static bool (*find_check(struct str name))(struct quantity q)
+{
+	for (size_t i = 0; i < sizeof checks / sizeof *checks; i++)
+		if (str_is_z(name, checks[i].name))
+			return checks[i].holds;
+	return NULL;
+}
+
 bool
 value_holds(const struct chart *c, const struct node *n)
 {
 	struct str check = node_attribute(c, n, "check");
 	struct str least = node_attribute(c, n, "least");
+	bool (*holds)(struct quantity) = find_check(check);
 	struct quantity q;
 	struct ratio bound;
 
-	if (!check.n && !least.n)
+	if (!holds && !least.n)
 		return true;
 	if (!field_value(c, n, "value", &q) && !value_number(c, n, &q))
 		return false;
-	for (size_t i = 0; i < sizeof checks / sizeof *checks; i++)
-		if (str_is_z(check, checks[i].name) && !checks[i].holds(q))
-			return false;
+	if (holds && !holds(q))
+		return false;
 	if (str_is_z(check, "heard") && !is_heard_to(c, n))
 		return false;
 	return !ratio_parse(least, &bound) || ratio_order(q.min, bound) >= 0;
