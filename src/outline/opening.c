@@ -395,6 +395,21 @@ spread_with(struct openings *s, const struct chart *c)
 	}
 }
 
+/* "I've promised a lasagne and garlic bread": the first is of the list too. */
+static void
+spread_also(struct openings *s)
+{
+	for (size_t i = s->said.n; i-- > 1;) {
+		const struct opening *x = &s->said.v[i];
+		struct opening *p = &s->said.v[i - 1];
+
+		if (x->kind == OPENING_ALSO && p->kind == OPENING_MENTION &&
+		    p->sort >= NAME_DISH && p->sort <= NAME_EITHER &&
+		    x->token <= p->end + 3)
+			p->kind = OPENING_ALSO;
+	}
+}
+
 void
 openings_find(struct openings *out, const struct chart *c)
 {
@@ -407,4 +422,5 @@ openings_find(struct openings *out, const struct chart *c)
 	if (out->said.n)
 		qsort(out->said.v, out->said.n, sizeof *out->said.v, by_token);
 	spread_with(out, c);
+	spread_also(out);
 }
