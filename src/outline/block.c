@@ -71,7 +71,15 @@ is_over(const struct outline *o, uint32_t beg, uint32_t token)
 	return yields_between(o, beg, token) || is_said_done(o, beg, token);
 }
 
-/* "But flatbreads ...", ", her chutney ...": not "over the rice". */
+static bool
+is_indefinite(const struct maker *m, uint32_t i)
+{
+	struct str word = m->c.tokens.token.v[i].norm;
+
+	return str_is_z(word, "a") || str_is_z(word, "an");
+}
+
+/* "But flatbreads ...", ", her chutney ...", "a frittata": not "over the rice". */
 static bool
 leads(const struct outline *o, const struct opening *x)
 {
@@ -86,6 +94,8 @@ leads(const struct outline *o, const struct opening *x)
 		for (size_t k = 0; k < sizeof before / sizeof *before; k++)
 			if (token_is(o->m, i - 1, before[k]))
 				return true;
+		if (x->sort == NAME_DISH && is_indefinite(o->m, i - 1))
+			return true;
 		for (size_t k = 0; k < sizeof between / sizeof *between; k++)
 			passed = passed || token_is(o->m, i - 1, between[k]);
 		if (!passed)
@@ -136,7 +146,9 @@ block_opens(const struct outline *o, const struct opening *x)
 		return true;
 	if (!awaited && x->lone && (o->now_part > 0 || token_is(o->m, x->token, "FOOD")))
 		return false;
-	return before >= RECIPE && leads(o, x) &&
+	return before >= RECIPE &&
+	       (leads(o, x) ||
+		   (x->sort == NAME_DISH && !x->lone && x->kind >= OPENING_TODAY)) &&
 	       (x->sort == NAME_DISH || (awaited && x->sort < NAME_DISH)) &&
 	       returns_measured(o, x->end, x->end + CLOSE) > 0;
 }
