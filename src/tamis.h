@@ -389,8 +389,7 @@ struct tamis_options {
 	struct str answers; /* the author's, as answer/answer.h has them; or empty */
 };
 
-/* The profiles of safe temperatures: "us-home", "us-retail", "uk", "ca", "au";
- * NULL past the last. */
+/* Profiles of safe temperatures: "us-home", "uk", "ca", ...; NULL past the last. */
 const char *tamis_profile(size_t index);
 
 /* Reads, scans, assembles and checks one episode. `source` is copied. name is
@@ -436,8 +435,7 @@ void tamis_package_name(
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
 
-/* Why words were taken or missed, for the maker of a grammar: a line per word
- * with its time, its word classes and, pass by pass, the rules that took it. */
+/* A line per word: its classes and, pass by pass, the rules that took it. */
 void tamis_tags(const struct grammar *g, const struct script *s, struct buf *out);
 
 /* Puts lines for the open findings that `answers` neither has nor asks yet, to
@@ -459,8 +457,7 @@ struct reported {
 	struct str trouble;        /* why; else empty */
 	struct str answers;        /* the path of its answers; empty without */
 };
-/* The findings of all episodes in one document, in table order; NULL past the
- * last. */
+/* The findings of all episodes in one document, in table order; NULL past the last. */
 struct report {
 	const char *name; /* "sarif" */
 	const char *help; /* one line */
@@ -471,8 +468,7 @@ const struct report *tamis_report_find(const char *name);
 
 /* ---- facts of the tables ------------------------------------------------ */
 
-/* The rows of units.tsv, in order; *region is empty for everywhere. NULL past
- * the last. */
+/* The rows of units.tsv; *region is empty for everywhere. NULL past the last. */
 const struct unit *tamis_unit(const struct grammar *g, size_t index, struct str *region);
 /* In degrees Celsius, gas marks as ovens.tsv has them; false where u is no
  * temperature. */
