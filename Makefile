@@ -133,7 +133,7 @@ score: $(B)/score ## compare what is found in corpus/ with the gold beside it
 score-record: $(B)/score ## raise the figures in tests/score.floor to today's
 	$(B)/score --record tests/score.floor corpus
 
-lint: all ## style.md's limits, layers, formatting, mutable globals
+lint: all ## sizes, layers, formatting, mutable globals
 	@sh tests/lint.sh $(B) $(sources) $(headers) $(tests)
 
 sanitize := -O1 -g -fsanitize=address,undefined -fno-sanitize-recover=all
