@@ -711,6 +711,8 @@ just about
 close to
 # Between a measure and the same one in another unit: "350, that's 180 C".
 @ RESTATES
+call
+so that
 fan
 convection
 that

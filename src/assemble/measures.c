@@ -120,24 +120,59 @@ push(struct maker *m, const struct said *s)
 
 enum link { LINK_NONE, LINK_WEAK, LINK_STRONG };
 
+/* "a cup [of milk], that's", "gas mark six[.] That's": may stand before words
+ * that restate a measure. */
+static bool
+is_before_restating(const struct maker *m, uint32_t token)
+{
+	static const char *const classes[] = {"OF", "FOOD", "FOODMOD", "PREPWORD", "STOP"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
+		if (token_has(m, token, classes[i]))
+			return true;
+	return false;
+}
+
 /* How the words between two measures join them: "that's", a slash and an
  * opening bracket strongly, a comma or nothing weakly, other words not. */
 static enum link
 link_between(const struct maker *m, uint32_t beg, uint32_t end)
 {
 	enum link link = LINK_WEAK;
+	bool food = false;
 
-	if (end < beg || end - beg > 6)
+	if (end < beg || end - beg > 9)
 		return LINK_NONE;
 	for (uint32_t i = beg; i < end; i++) {
 		if (token_has(m, i, "RESTATES"))
 			link = LINK_STRONG;
+		else if (link == LINK_WEAK && is_before_restating(m, i))
+			food = true;
 		else if (!token_has(m, i, "COMMA") && !token_has(m, i, "APPROX") &&
 			 !token_has(m, i, "FILLER") && !token_has(m, i, "DASH") &&
 			 !token_has(m, i, "BE") && !token_has(m, i, "ADV"))
 			return LINK_NONE;
 	}
-	return link;
+	return food && link == LINK_WEAK ? LINK_NONE : link;
+}
+
+/* "375 Fahrenheit, and for my cousin over the border, that's 190 Celsius" */
+static bool
+is_restated_late(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	uint32_t last = end;
+
+	while (last > beg &&
+	       (token_has(m, last - 1, "APPROX") || token_has(m, last - 1, "BE") ||
+		   token_has(m, last - 1, "FILLER")))
+		last--;
+	if (end < beg || end - beg > 20 || last == beg || last == end ||
+	    !token_has(m, last - 1, "RESTATES"))
+		return false;
+	for (uint32_t i = beg; i < end; i++)
+		if (token_has(m, i, "STOP") || token_has(m, i, "BREAK"))
+			return false;
+	return true;
 }
 
 /* Within a fifth of each other. */
@@ -168,11 +203,16 @@ converts(const struct maker *m, const struct said *a, const struct said *b)
 	enum link link = link_between(m, a->tokens.end, b->tokens.beg);
 	const struct unit *u = a->value.unit, *v = b->value.unit;
 
+	if (link == LINK_NONE && a->kind == MEASURE_TEMPERATURE && a->unit_stated &&
+	    is_restated_late(m, a->tokens.end, b->tokens.beg))
+		link = LINK_STRONG;
 	if (link == LINK_NONE || a->kind != b->kind || !v || !b->unit_stated)
 		return false;
+	/* Two scales side by side are one setting, whether they agree or not. */
 	if (a->kind == MEASURE_TEMPERATURE)
 		return u != v &&
-		       (link == LINK_STRONG || (u && agree(&a->value, &b->value)));
+		       (link == LINK_STRONG ||
+			   (u && (a->unit_stated || agree(&a->value, &b->value))));
 	if (!u || (a->kind != MEASURE_LENGTH && a->kind != MEASURE_AMOUNT))
 		return false;
 	if (u->dimension != v->dimension &&

@@ -13,7 +13,7 @@
 	"rice pasta grain legume ground-meat poultry beef pork lamb fish shellfish sauce " \
 	"paste spice chocolate"
 
-enum { LIST_MIN = 2 };
+enum { LIST_MIN = 2, AND_BYTES = 5 };
 
 /* Only ever put on top or beside the finished dish. */
 static bool
@@ -49,13 +49,29 @@ has_amount_elsewhere(const struct draft *d, const struct cursor *c)
 	return false;
 }
 
+/* "a cup of peas and carrots": it has a share of the amount before it. */
+static bool
+shares_amount(const struct cursor *c)
+{
+	const struct ingredient *in = c->ingredient;
+
+	for (size_t i = 0; i < c->part->ingredients; i++) {
+		const struct ingredient *o = &c->part->ingredient[i];
+
+		if (o != in && o->amount.known && o->amount.unit && !in->amount.present &&
+		    o->place.span.end + AND_BYTES == in->place.span.beg)
+			return true;
+	}
+	return false;
+}
+
 static bool
 needs_no_amount(const struct check *k, const struct cursor *c)
 {
 	const struct ingredient *in = c->ingredient;
 
 	return in->optional || in->note.n || in->size.present || food_is_free(in) ||
-	       only_served(c) || has_amount_elsewhere(k->draft, c) ||
+	       only_served(c) || has_amount_elsewhere(k->draft, c) || shares_amount(c) ||
 	       food_is_product(k->draft, in);
 }
 

@@ -53,6 +53,13 @@ first_yield(const struct dish *d, const struct said_yield *y)
 	return NULL;
 }
 
+/* Whole pieces, at least one: "1.2 million of us" is none. */
+static bool
+is_yield(const struct said_yield *y)
+{
+	return y->value.known && y->value.min.den == 1 && y->value.min.num >= 1;
+}
+
 static void
 check_yields(struct check *k, const struct dish *d, int dish)
 {
@@ -61,7 +68,8 @@ check_yields(struct check *k, const struct dish *d, int dish)
 					*first = first_yield(d, then);
 		struct str a, b;
 
-		if (!first || !then->value.known || yields_agree(first, then))
+		if (!first || !is_yield(first) || !is_yield(then) ||
+		    yields_agree(first, then))
 			continue;
 		a = number_of(k, first);
 		b = number_of(k, then);

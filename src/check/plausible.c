@@ -142,6 +142,20 @@ can_be_inside(const struct check *k, const struct step *s)
 	       !(s->heats && ratio_order(max, inside_low) < 0);
 }
 
+/* What is boiled to a stage of sugar is read hotter than food is. */
+static bool
+is_sugar_work(const struct cursor *c)
+{
+	static const char *const names[] = {"jam", "jelly", "marmalade", "caramel", "fudge",
+	    "toffee", "honeycomb", "praline", "brittle", "syrup", "candy", "curd"};
+
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		if (words_have(c->dish->name, str_of(names[i])) ||
+		    words_have(c->part->name, str_of(names[i])))
+			return true;
+	return false;
+}
+
 static void
 check_inside(struct check *k, const struct cursor *c)
 {
@@ -149,7 +163,7 @@ check_inside(struct check *k, const struct cursor *c)
 	struct amount a = {true, true, d->min, d->max, d->unit};
 	struct str said = say_setting(k, &a);
 
-	if (can_be_inside(k, c->step))
+	if (can_be_inside(k, c->step) || is_sugar_work(c))
 		return;
 	finding_raise(k, d->place, c->at,
 	    "no food is done at %.*s inside: water boils at 100 °C (212 °F), and below 35 "
@@ -456,6 +470,20 @@ bounds_of(const struct check *k, const struct cursor *c)
 	return named.max_s ? named : any;
 }
 
+/* Another step of the part is in the same heat for as long as it takes. */
+static bool
+goes_on(const struct cursor *c, int64_t min_s)
+{
+	for (size_t i = 0; i < c->part->steps; i++) {
+		const struct step *s = &c->part->step[i];
+
+		if (s != c->step && s->appliance && step_is_in(c->step, s->appliance) &&
+		    s->duration.known && s->duration.max_ms / 1000 >= min_s)
+			return true;
+	}
+	return false;
+}
+
 static void
 check_time(struct check *k, const struct cursor *c)
 {
@@ -464,8 +492,9 @@ check_time(struct check *k, const struct cursor *c)
 	int64_t min_s = d->min_ms / 1000, max_s = d->max_ms / 1000;
 	struct str said, action = say_action(c->step), range;
 
-	/* A short rest harms nobody; short cooking is a slip. */
-	if (!c->step->heats)
+	/* A short rest harms nobody; short cooking is a slip, unless it goes on
+	 * with other cooking or may be of one food among several. */
+	if (!c->step->heats || word_in(c->step->action, "cook") || goes_on(c, b.min_s))
 		b.min_s = 0;
 	if (b.max_s == 0 || (min_s <= b.max_s + b.max_s / 2 && max_s >= b.min_s / 2))
 		return;

@@ -191,12 +191,60 @@ check_reading(struct check *k, const struct cursor *c, const struct inside *r)
 		f->severity = SEVERITY_WARNING;
 }
 
+/* A reading inside that no step took: of what was cooked last before it. */
+static bool
+is_loose(const struct check *k, const struct measure *m)
+{
+	struct cursor c = walk(k->draft);
+
+	if (m->kind != MEASURE_TEMPERATURE || m->role != ROLE_INTERNAL || m->aside ||
+	    m->converted || !m->value.known)
+		return false;
+	while (walk_step(&c))
+		if (c.step->doneness.known &&
+		    c.step->doneness.place.span.beg == m->place.span.beg)
+			return false;
+	return true;
+}
+
+static bool
+cooked_before(const struct check *k, struct place place, struct cursor *out)
+{
+	struct cursor c = walk(k->draft);
+	int dish = finding_spot(k, place).dish;
+	bool found = false;
+
+	while (walk_step(&c))
+		if (c.at.dish == dish && c.step->heats && is_before(c.step->place, place) &&
+		    (!found || !is_before(c.step->place, out->step->place))) {
+			*out = c;
+			found = true;
+		}
+	return found;
+}
+
+static void
+check_loose_readings(struct check *k)
+{
+	for (size_t i = 0; i < k->draft->measures; i++) {
+		const struct measure *m = &k->draft->measure[i];
+		struct inside r = {.said = m->value, .place = m->place};
+		struct cursor c;
+
+		if (is_loose(k, m) && cooked_before(k, m->place, &c) &&
+		    facts_celsius(k, m->value.unit, m->value.min, &r.min) &&
+		    facts_celsius(k, m->value.unit, m->value.max, &r.max))
+			check_reading(k, &c, &r);
+	}
+}
+
 void
 check_below_safe_temperature(struct check *k)
 {
 	struct cursor c = walk(k->draft);
 	struct inside r;
 
+	check_loose_readings(k);
 	while (walk_step(&c))
 		if (reading_of(k, c.step, &r))
 			check_reading(k, &c, &r);
@@ -270,7 +318,8 @@ check_washing(struct check *k, const struct cursor *c)
 {
 	struct str topic = STR("rinsing-poultry");
 
-	if (!word_in(c->step->kind, "wash") || remark_tells(k->draft, topic, c->at.dish))
+	if (!word_in(c->step->kind, "wash") || c->step->uses != 1 ||
+	    remark_tells(k->draft, topic, c->at.dish))
 		return;
 	for (size_t i = 0; i < c->step->uses; i++) {
 		uint32_t food = c->step->use[i];

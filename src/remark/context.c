@@ -141,6 +141,18 @@ is_negated(const struct maker *m, uint32_t token)
 }
 
 bool
+is_conditional(const struct maker *m, uint32_t token)
+{
+	struct span s = sentence_of(m, token);
+	uint32_t from = token - s.beg > NEGATION_REACH ? token - NEGATION_REACH : s.beg;
+
+	for (uint32_t i = from; i < token; i++)
+		if (token_is(m, i, "if"))
+			return true;
+	return false;
+}
+
+bool
 is_taken_back(const struct maker *m, uint32_t token, bool own)
 {
 	const struct clause *q = clause_of(m, token);

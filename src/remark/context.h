@@ -38,6 +38,8 @@ struct str food_group(const struct maker *m, uint32_t token);
 /* The lexicon's key of the food: "egg-yolk". */
 struct str food_key(const struct maker *m, uint32_t token);
 
+/* "if it says 130": the words depend on what may not be. */
+bool is_conditional(const struct maker *m, uint32_t token);
 /* Not meant as an instruction: of another cook, told of the past, or forbidden.
  * `own`: the negation right before the token is part of what was matched. */
 bool is_taken_back(const struct maker *m, uint32_t token, bool own);

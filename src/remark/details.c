@@ -15,6 +15,13 @@ lexeme_of(const struct maker *m, struct str words, const char *class_name)
 	return r ? r->lexeme : NULL;
 }
 
+/* "spices", "vegetables": a word for whatever was named before. */
+static bool
+is_generic(const struct maker *m, struct str key)
+{
+	return lexeme_of(m, key, "GENERICFOOD") != NULL;
+}
+
 static void
 fill_ingredient(const struct maker *m, struct ingredient *in)
 {
@@ -23,8 +30,24 @@ fill_ingredient(const struct maker *m, struct ingredient *in)
 	if (!l)
 		return;
 	in->kind = lexeme_get(l, "kind");
-	in->free = lexeme_has(l, "free");
+	in->free = lexeme_has(l, "free") || is_generic(m, in->key);
 	in->liquid = lexeme_has(l, "liquid");
+}
+
+enum { SIZE_REACH = 30 };
+
+/* "a tin that's twenty by thirty centimetres" */
+static struct amount
+size_after(const struct maker *m, struct place tool)
+{
+	for (size_t i = 0; i < m->d->measures; i++) {
+		const struct measure *x = &m->d->measure[i];
+
+		if (x->kind == MEASURE_LENGTH && x->place.span.beg >= tool.span.end &&
+		    x->place.span.beg - tool.span.end <= SIZE_REACH)
+			return x->value;
+	}
+	return (struct amount){0};
 }
 
 static void
@@ -32,8 +55,12 @@ fill_equipment(const struct maker *m, struct equipment *e)
 {
 	const struct lexeme *l = lexeme_of(m, e->item, "EQUIP");
 
-	if (l)
+	/* "a tin of tomatoes" is a package; a tray takes any size */
+	if (l && lexeme_has(l, "sized") &&
+	    !token_has(m, token_from(m, e->place.span.end), "OF"))
 		e->kind = lexeme_get(l, "kind");
+	if (!e->size.present)
+		e->size = size_after(m, e->place);
 }
 
 static void
@@ -46,14 +73,15 @@ fill_dish(const struct maker *m, struct dish *d)
 			fill_ingredient(m, &d->part[p].ingredient[i]);
 }
 
-/* Of another cook, of what not to do, of what happened once. */
+/* Of another cook, of what not to do, of what may be. */
 static bool
 is_aside(const struct maker *m, const struct measure *x)
 {
 	uint32_t at = token_from(m, x->place.span.beg);
 	const struct clause *q = clause_of(m, at);
 
-	return q && (q->other || q->kind == CLAUSE_NOT);
+	return (q && (q->other || q->kind == CLAUSE_NOT)) ||
+	       (x->kind == MEASURE_TEMPERATURE && is_conditional(m, at));
 }
 
 void

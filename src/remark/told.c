@@ -306,12 +306,13 @@ fill_cue(const struct maker *m, struct doneness *d)
 	uint32_t beg = token_from(m, d->place.span.beg),
 		 end = token_from(m, d->place.span.end);
 	uint32_t food = food_after(m, beg, end);
-	bool weak = false, strong = false, meat = false;
+	bool weak = false, strong = false, meat = false, shells = false;
 
 	for (uint32_t i = beg; i < end; i++) {
 		const struct reading *r = token_reading(m, i, "STATE");
 
 		d->mixture = d->mixture || is_of_mixture(m, i);
+		shells = shells || token_is(m, i, "shells");
 		meat = meat || (r && lexeme_has(r->lexeme, "meat"));
 		weak = weak || (r && lexeme_has(r->lexeme, "weak"));
 		strong = strong || (r && !lexeme_has(r->lexeme, "weak")) ||
@@ -319,8 +320,15 @@ fill_cue(const struct maker *m, struct doneness *d)
 	}
 	d->mixture = d->mixture && !meat;
 	d->weak = weak && !strong;
-	if (food < end && !d->mixture)
+	if (food < end && !d->mixture && !shells)
 		d->subject = food_key(m, food);
+}
+
+static void
+drop_conditional(const struct maker *m, struct doneness *d)
+{
+	if (d->known && is_conditional(m, token_from(m, d->place.span.beg)))
+		d->known = false;
 }
 
 void
@@ -332,6 +340,7 @@ told_fill(struct maker *m)
 	for (size_t i = 0; i < t.stretch.n; i++) {
 		fill_kind(m, t.stretch.v[i].step);
 		fill_products(&t, &t.stretch.v[i]);
+		drop_conditional(m, &t.stretch.v[i].step->doneness);
 		if (t.stretch.v[i].step->doneness.text.n)
 			fill_cue(m, &t.stretch.v[i].step->doneness);
 	}
