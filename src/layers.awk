@@ -6,7 +6,7 @@
 BEGIN {
 	# folder: the folders whose headers it may name, besides its own and
 	# tamis.h. "src" is src/*.[ch] itself.
-	may["src"] = "base read grammar scan clause assemble remark check answer"
+	may["src"] = "base read grammar scan clause assemble remark check answer house"
 	may["base"] = ""
 	may["read"] = "base"
 	may["grammar"] = "base"

@@ -11,6 +11,8 @@
 #include "check/facts.h"
 #include "clause/maker.h"
 #include "grammar/grammar.h"
+#include "house/restyle.h"
+#include "house/style.h"
 #include "read/read.h"
 #include "remark/remark.h"
 #include "scan/show.h"
@@ -75,6 +77,20 @@ tamis_draft_free(struct draft *d)
 		return;
 	a = *d->arena;
 	arena_release(&a);
+}
+
+bool
+tamis_style_read(struct tamis_style *s, struct arena *a, const struct grammar *g,
+    struct str text, const char *name, struct err *e)
+{
+	return style_read(s, a, g, text, name, e);
+}
+
+struct draft *
+tamis_restyle(
+    const struct draft *d, const struct grammar *g, const struct tamis_style *style)
+{
+	return restyle_draft(d, g, style);
 }
 
 void

@@ -405,15 +405,50 @@ enum tamis_units {
 	UNITS_METRIC
 };
 
+enum tamis_degrees {
+	DEGREES_UNITS, /* as the units ask: the scale of US, of metric, or as said */
+	DEGREES_SAID,  /* the scale that was said first, the other in brackets */
+	DEGREES_CELSIUS_FIRST,
+	DEGREES_FAHRENHEIT_FIRST,
+	DEGREES_CELSIUS,
+	DEGREES_FAHRENHEIT
+};
+enum tamis_spelling { SPELLING_SAID, SPELLING_UK, SPELLING_US };
+enum tamis_numbers { NUMBERS_DOT, NUMBERS_BRACKET, NUMBERS_NONE };
+
+/* What a house prints in place of a caution of cautions.tsv. */
+struct tamis_caution {
+	struct str topic, text; /* text empty: nothing */
+};
+
 /* How a recipe is written. All zero is the style of tamis itself. */
 struct tamis_style {
 	enum tamis_units units;
-	bool unit_words;  /* "tablespoons" for "tbsp" */
+	enum tamis_degrees degrees;
+	enum tamis_spelling spelling;
+	enum tamis_numbers numbers; /* of steps */
+	bool unit_words;            /* "tablespoons" for "tbsp" */
+	bool plain_fractions;       /* "1 1/2" for "1½" */
+	bool no_time_codes, no_cautions;
 	unsigned heading; /* level of a dish's title, from 1; 0 is 1 */
+	const struct tamis_caution *caution;
+	size_t cautions;
+	struct ratio scale; /* times the amounts; den 0: as said */
+	unsigned servings;  /* or as many as are served; 0: as said */
 	/* Where the episode can be watched, http or https, for links and for
 	 * structured data; NULL unknown. */
 	const char *video;
 };
+
+/* Takes a house style over from the text of a style file (examples/house.style
+ * describes it); name is for messages. What the file does not set stays. */
+bool tamis_style_read(struct tamis_style *s, struct arena *a, const struct grammar *g,
+    struct str text, const char *name, struct err *e);
+/* The draft as the style asks for it, in the same arena: amounts and yield
+ * multiplied, the values in its steps printed anew, its words respelled. Writers
+ * take it in place of the draft, with the same style. */
+struct draft *tamis_restyle(
+    const struct draft *d, const struct grammar *g, const struct tamis_style *style);
 
 /* Output formats, in table order; NULL past the last. */
 struct writer {

@@ -108,41 +108,111 @@ put_degrees(struct buf *b, struct range r, const char *scale)
 	buf_put_z(b, scale);
 }
 
-static void
-put_gas_mark(struct buf *b, struct range r)
-{
-	const struct mark *min = mark_find(r.min), *max = mark_find(r.max);
+/* A temperature in both scales, and the gas mark where one was said. */
+struct heat {
+	struct range c, f, mark;
+	bool marked;
+};
 
+/* False for a scale that is not known, and for a mark that no oven has. */
+static bool
+heat_of(const struct amount *a, bool exact, struct heat *out)
+{
+	const struct mark *min = mark_find(a->min), *max = mark_find(a->max);
+	struct range said = {a->min, a->max};
+
+	*out =
+	    (struct heat){said, said, said, a->unit && str_is_z(a->unit->name, "gas-mark")};
+	if (out->marked) {
+		if (!min || !max)
+			return false;
+		out->c = (struct range){ratio_int(min->c), ratio_int(max->c)};
+		out->f = (struct range){ratio_int(min->f), ratio_int(max->f)};
+		return true;
+	}
+	if (a->unit && str_is_z(a->unit->name, "fahrenheit"))
+		out->c =
+		    (struct range){to_celsius(a->min, exact), to_celsius(a->max, exact)};
+	else if (a->unit && str_is_z(a->unit->name, "celsius"))
+		out->f = (struct range){
+		    to_fahrenheit(a->min, exact), to_fahrenheit(a->max, exact)};
+	else
+		return false;
+	return true;
+}
+
+static void
+put_mark(struct buf *b, const struct heat *h)
+{
 	buf_put_z(b, "gas mark ");
-	print_range(b, r.min, r.max);
-	if (!min || !max)
-		return;
-	buf_put_z(b, " (");
-	put_degrees(b, (struct range){ratio_int(min->c), ratio_int(max->c)}, CELSIUS);
-	buf_put_char(b, '/');
-	put_degrees(b, (struct range){ratio_int(min->f), ratio_int(max->f)}, FAHRENHEIT);
+	print_range(b, h->mark.min, h->mark.max);
+}
+
+/* "190 °C (375 °F)", "375 °F (190 °C/gas mark 5)" */
+static void
+put_both(struct buf *b, const struct heat *h, bool celsius)
+{
+	if (celsius)
+		put_degrees(b, h->c, CELSIUS " (");
+	else
+		put_degrees(b, h->f, FAHRENHEIT " (");
+	if (celsius)
+		put_degrees(b, h->f, FAHRENHEIT);
+	else
+		put_degrees(b, h->c, CELSIUS);
+	if (h->marked) {
+		buf_put_char(b, '/');
+		put_mark(b, h);
+	}
 	buf_put_char(b, ')');
+}
+
+static void
+put_said(struct buf *b, const struct heat *h, bool celsius)
+{
+	if (!h->marked) {
+		put_both(b, h, celsius);
+		return;
+	}
+	put_mark(b, h);
+	buf_put_z(b, " (");
+	put_degrees(b, h->c, CELSIUS);
+	buf_put_char(b, '/');
+	put_degrees(b, h->f, FAHRENHEIT);
+	buf_put_char(b, ')');
+}
+
+void
+print_degrees(
+    struct buf *b, const struct amount *degrees, bool exact, enum tamis_degrees how)
+{
+	struct heat h;
+	bool known = heat_of(degrees, exact, &h);
+
+	if (!known && h.marked)
+		put_mark(b, &h);
+	else if (!known)
+		put_degrees(b, h.c, " degrees");
+	else if (how == DEGREES_CELSIUS_FIRST || how == DEGREES_FAHRENHEIT_FIRST)
+		put_both(b, &h, how == DEGREES_CELSIUS_FIRST);
+	else if (how == DEGREES_FAHRENHEIT)
+		put_degrees(b, h.f, FAHRENHEIT);
+	else if (how != DEGREES_CELSIUS)
+		put_said(b, &h, degrees->unit && str_is_z(degrees->unit->name, "celsius"));
+	else {
+		put_degrees(b, h.c, CELSIUS);
+		buf_put_z(b, h.marked ? " (" : "");
+		if (h.marked)
+			put_mark(b, &h);
+		buf_put_z(b, h.marked ? ")" : "");
+	}
 }
 
 void
 print_temperature(
     struct buf *b, struct ratio min, struct ratio max, const struct unit *u, bool exact)
 {
-	struct range said = {min, max}, other;
+	struct amount degrees = {true, true, min, max, u};
 
-	if (u && str_is_z(u->name, "fahrenheit")) {
-		other.min = to_celsius(min, exact);
-		other.max = to_celsius(max, exact);
-		put_degrees(b, said, FAHRENHEIT " (");
-		put_degrees(b, other, CELSIUS ")");
-	} else if (u && str_is_z(u->name, "celsius")) {
-		other.min = to_fahrenheit(min, exact);
-		other.max = to_fahrenheit(max, exact);
-		put_degrees(b, said, CELSIUS " (");
-		put_degrees(b, other, FAHRENHEIT ")");
-	} else if (u && str_is_z(u->name, "gas-mark")) {
-		put_gas_mark(b, said);
-	} else {
-		put_degrees(b, said, " degrees");
-	}
+	print_degrees(b, &degrees, exact, DEGREES_SAID);
 }

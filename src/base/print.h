@@ -31,6 +31,10 @@ void print_amount(struct buf *b, const struct amount *a);
  * unit of no known name, or NULL, gives "200 degrees". */
 void print_temperature(
     struct buf *b, struct ratio min, struct ratio max, const struct unit *u, bool exact);
+/* The same in the scales that are asked for, Celsius or Fahrenheit first, or one
+ * alone; DEGREES_UNITS is DEGREES_SAID here. A gas mark stays beside its degrees. */
+void print_degrees(
+    struct buf *b, const struct amount *degrees, bool exact, enum tamis_degrees how);
 /* "10 minutes", "1 hour 15 minutes", "20–25 minutes", "1–1½ hours"; a negative
  * min_ms is a night: "overnight". */
 void print_duration(struct buf *b, int64_t min_ms, int64_t max_ms);

@@ -6,6 +6,7 @@
 
 #include "base/pool.h"
 #include "cli/answers.h"
+#include "cli/style.h"
 
 #include <errno.h>
 #include <pthread.h>
@@ -259,7 +260,8 @@ episodes_run(struct run *run)
 	}
 	arena_init(&a);
 	run->grammar = g;
-	outcome = run_all(run, &a);
+	outcome = style_asked(run->request, g, &a, &run->style) ? run_all(run, &a)
+								: OUTCOME_UNUSABLE;
 	arena_release(&a);
 	tamis_grammar_close(g);
 	return outcome;

@@ -90,6 +90,7 @@ render(struct episode *e, const struct draft *d, const struct run *run)
 		    e->path, errors, errors == 1 ? " is" : "s are");
 		return OUTCOME_FINDINGS;
 	}
+	d = tamis_restyle(d, run->grammar, &run->style);
 	for (size_t i = 0; (one.writer = tamis_writer(i)); i++) {
 		if (!one.writer->package)
 			continue;
@@ -114,8 +115,6 @@ run_publish(const struct request *r)
 		complain("publish: name the folder with --output");
 		return OUTCOME_UNUSABLE;
 	}
-	if (!request_style(r, &run.style))
-		return OUTCOME_UNUSABLE;
 	if (mkdir(r->output, 0777) != 0 && errno != EEXIST) {
 		complain("%s: can't be made: %s", r->output, strerror(errno));
 		return OUTCOME_MACHINE;
@@ -131,6 +130,7 @@ const struct command command_publish = {
 	"Writes the proof, the recipes, a card per dish, structured data, chapters, the\n"
 	"description and the shopping list, with a page that links them. Refuses while\n"
 	"an error is open, and lists which. - reads standard input.\n",
-    .options = "output anyway answers video-url region profile grammar",
+    .options =
+	"output units servings scale style anyway answers video-url region profile grammar",
     .run = run_publish,
 };

@@ -15,7 +15,22 @@
 
 /* What getopt_long returns for options that have no letter; from OWN on for
  * those of the command's own. */
-enum { PROFILE = 256, SEVERITY, ONLY, EXCEPT, TAGS, VIDEO, ANYWAY, ANSWERS, ASK, OWN };
+enum {
+	PROFILE = 256,
+	SEVERITY,
+	ONLY,
+	EXCEPT,
+	TAGS,
+	VIDEO,
+	ANYWAY,
+	ANSWERS,
+	ASK,
+	UNITS,
+	SERVINGS,
+	SCALE,
+	STYLE,
+	OWN
+};
 
 /* An option that several commands may take. */
 struct shared {
@@ -54,6 +69,14 @@ static const struct shared shared[] = {
 	    ASK, offsetof(struct request, ask)},
 	{{"tags", NULL, "each word with its classes and the rules that took it"},
 	    TAGS, offsetof(struct request, tags)},
+	{{"units", "UNITS", "as-said, both, us or metric"},
+	    UNITS, offsetof(struct request, units)},
+	{{"servings", "N", "amounts for so many; where a dish says how many it serves"},
+	    SERVINGS, offsetof(struct request, servings)},
+	{{"scale", "TIMES", "amounts times this: 2, 1/2, 1.5"},
+	    SCALE, offsetof(struct request, scale)},
+	{{"style", "FILE", "a house style; examples/house.style describes it"},
+	    STYLE, offsetof(struct request, style)},
 	{{"video-url", "URL", "where the episode can be watched, for links to its seconds"},
 	    VIDEO, offsetof(struct request, video)},
 	{{"anyway", NULL, "even while errors are open"},
@@ -191,19 +214,6 @@ request_given(const struct request *r, const char *name)
 		if (strcmp(r->given[i].name, name) == 0)
 			value = r->given[i].value;
 	return value;
-}
-
-bool
-request_style(const struct request *r, struct tamis_style *out)
-{
-	struct str url = str_of(r->video);
-
-	*out = (struct tamis_style){.video = r->video};
-	if (!r->video || str_starts(url, STR("https://")) ||
-	    str_starts(url, STR("http://")))
-		return true;
-	complain("--video-url %s: it has to begin with https:// or http://", r->video);
-	return false;
 }
 
 /* XDG Base Directory Specification: $XDG_DATA_HOME where it is absolute, else

@@ -19,8 +19,6 @@ const char *request_given(const struct request *r, const char *name);
 /* The archive asked for, or the one in the user's data folder, in the arena;
  * NULL where no such folder is known. */
 const char *request_archive(const struct request *r, struct arena *a);
-/* How recipes are to be written; false after a complaint. */
-bool request_style(const struct request *r, struct tamis_style *out);
 /* The subcommand's help, on standard output. */
 void request_help(const struct command *c);
 

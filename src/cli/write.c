@@ -13,6 +13,7 @@ static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
 	answers_put_problems(&e->aside, e, d);
+	d = tamis_restyle(d, run->grammar, &run->style);
 	run->writer->write(d, run->grammar, &run->style, &e->out);
 	return OUTCOME_CLEAN;
 }
@@ -68,7 +69,7 @@ run_write(const struct request *r)
 	struct stat st;
 
 	run.writer = r->format ? writer_asked(r->format) : tamis_writer(0);
-	if (!run.writer || !request_style(r, &run.style))
+	if (!run.writer)
 		return OUTCOME_UNUSABLE;
 	if (r->output && stat(r->output, &st) == 0 && S_ISDIR(st.st_mode))
 		run.take = store_in_folder;
@@ -91,7 +92,8 @@ const struct command command_write = {
 	"tamis write [OPTION...] EPISODE...\n\n"
 	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
 	"per dish. The kind of script is told by its content. - reads standard input.\n",
-    .options = "format output answers video-url region profile grammar",
+    .options =
+	"format output units servings scale style answers video-url region profile grammar",
     .run = run_write,
     .print_formats = print_formats,
 };

@@ -58,7 +58,7 @@ is_own(const struct portion *p)
 }
 
 static struct str
-words_of(struct arena *a, const struct ingredient *in)
+words_about(struct arena *a, const struct ingredient *in)
 {
 	return arena_fmt(a, "%.*s, %.*s", (int)in->item.n, in->item.p,
 	    (int)in->preparation.n, in->preparation.p);
@@ -73,7 +73,7 @@ weigh(struct arena *a, const struct house *h, const struct ingredient *in,
 
 	if (!h->grammar || !in)
 		return false;
-	words = words_of(a, in);
+	words = words_about(a, in);
 	return density_volume(h->grammar, in->item, words, u, out) ||
 	       density_volume(h->grammar, in->key, words, u, out);
 }
@@ -155,8 +155,8 @@ goes_without_saying(struct str form)
 {
 	static const char *const forms[] = {"", "fluid", "not packed", "unsifted",
 	    "unsifted, dipped", "unthawed", "chips", "miniature", "ground", "whole",
-	    "halves and whole", "stirred", "drained", "drained, rinsed", "leaves",
-	    "packed", "firmly packed"};
+	    "halves and whole", "stirred", "drained", "drained, rinsed", "leaves", "packed",
+	    "firmly packed"};
 
 	for (size_t i = 0; i < sizeof forms / sizeof *forms; i++)
 		if (str_is_z(form, forms[i]))

@@ -85,7 +85,8 @@ round_cup(struct ratio v)
 static struct measured
 small_spoons(struct ratio tsp, const struct spoons *s, enum closeness how)
 {
-	struct ratio rest = ratio_round_to(tsp, ratio_make(1, is_below(tsp, 1) ? 8 : 4));
+	bool eighth = ratio_order(tsp, ratio_make(3, 16)) < 0;
+	struct ratio rest = ratio_round_to(tsp, ratio_make(1, eighth ? 8 : 4));
 	struct ratio tbsp = ratio_div(tsp, s->tablespoon);
 	int64_t whole = tbsp.num / tbsp.den;
 

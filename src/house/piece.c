@@ -8,6 +8,7 @@
 #include "grammar/grammar.h"
 #include "grammar/inflect.h"
 #include "house/convert.h"
+#include "house/words.h"
 
 /* Teaspoons in one egg, yolk or white: grams of one by grams of a cup. */
 static bool
@@ -53,7 +54,7 @@ piece_split(
 	spoons = convert_spoons(h, n);
 	m = kitchen_spoons(tsp, &spoons, CLOSE);
 	kitchen_put(&rest, &m, &m, h->style->unit_words);
-	out->rest = buf_str(&rest);
+	out->rest = words_styled(a, h, buf_str(&rest));
 	return true;
 }
 

@@ -6,6 +6,7 @@
 
 #include "base/print.h"
 #include "house/convert.h"
+#include "house/words.h"
 
 static bool
 is_unit(const struct amount *a, const char *name)
@@ -99,8 +100,8 @@ portion_of(const struct ingredient *in)
 	return p;
 }
 
-void
-portion_put(struct buf *b, const struct house *h, const struct portion *p)
+static void
+put_main(struct buf *b, const struct house *h, const struct portion *p)
 {
 	enum tamis_units units = h->style->units;
 	struct extent e;
@@ -117,7 +118,16 @@ portion_put(struct buf *b, const struct house *h, const struct portion *p)
 }
 
 void
-portion_put_other(struct buf *b, const struct house *h, const struct portion *p)
+portion_put(struct buf *b, const struct house *h, const struct portion *p)
+{
+	struct buf text = buf_in(b->arena);
+
+	put_main(&text, h, p);
+	words_put(b, h, buf_str(&text));
+}
+
+static void
+put_other(struct buf *b, const struct house *h, const struct portion *p)
 {
 	enum system said = convert_system(p->amount);
 	struct arena *a = b->arena;
@@ -144,6 +154,15 @@ portion_put_other(struct buf *b, const struct house *h, const struct portion *p)
 }
 
 void
+portion_put_other(struct buf *b, const struct house *h, const struct portion *p)
+{
+	struct buf text = buf_in(b->arena);
+
+	put_other(&text, h, p);
+	words_put(b, h, buf_str(&text));
+}
+
+void
 portion_put_size(struct buf *b, const struct house *h, const struct amount *size)
 {
 	enum tamis_units units = h->style->units;
@@ -165,5 +184,5 @@ portion_put_size(struct buf *b, const struct house *h, const struct amount *size
 	buf_put(b, buf_str(&main));
 	if (other.n)
 		buf_put_char(b, '/');
-	buf_put(b, buf_str(&other));
+	words_put(b, h, buf_str(&other));
 }

@@ -115,8 +115,8 @@ put_facts(struct card *c)
 {
 	struct buf yield = buf_in(c->out->arena), time = buf_in(c->out->arena);
 
-	text_yield(&yield, c->dish);
-	text_time(&time, c->dish);
+	text_yield(&yield, &c->house, c->dish);
+	text_time(&time, &c->house, c->dish);
 	if (!yield.n && !time.n)
 		return;
 	buf_put_z(c->out, "<ul class=\"facts\">");
@@ -368,8 +368,7 @@ static void
 put_notes(struct card *c)
 {
 	size_t n;
-	const struct str *note =
-	    notes_of(c->out->arena, c->page->draft, c->dish, c->page->grammar, &n);
+	const struct str *note = notes_of(c->out->arena, c->dish, &c->house, &n);
 
 	if (n == 0)
 		return;

@@ -43,12 +43,12 @@ put_chapters(struct buf *out, const struct draft *d)
 }
 
 static void
-put_facts(struct buf *out, const struct dish *d)
+put_facts(struct buf *out, const struct house *h, const struct dish *d)
 {
 	struct buf yield = buf_in(out->arena), time = buf_in(out->arena);
 
-	text_yield(&yield, d);
-	text_time(&time, d);
+	text_yield(&yield, h, d);
+	text_time(&time, h, d);
 	if (yield.n)
 		put_line(out, "", buf_str(&yield));
 	if (time.n)
@@ -112,11 +112,11 @@ put_findings(struct buf *out, const struct draft *d, int dish, const char *code)
 }
 
 static void
-put_notes(struct buf *out, const struct draft *d, size_t dish, const struct grammar *g)
+put_notes(struct buf *out, const struct draft *d, size_t dish, const struct house *h)
 {
 	struct buf allergens = buf_in(out->arena);
 	size_t n;
-	const struct str *note = notes_of(out->arena, d, &d->dish[dish], g, &n);
+	const struct str *note = notes_of(out->arena, &d->dish[dish], h, &n);
 
 	put_findings(&allergens, d, (int)dish, "allergen");
 	if (n == 0 && allergens.n == 0)
@@ -134,10 +134,10 @@ put_dish(struct buf *out, const struct draft *d, size_t dish, const struct house
 
 	text_dish_title(&title, &d->dish[dish]);
 	put_line(out, "== ", buf_str(&title));
-	put_facts(out, &d->dish[dish]);
+	put_facts(out, h, &d->dish[dish]);
 	put_ingredients(out, h, &d->dish[dish]);
 	put_steps(out, &d->dish[dish]);
-	put_notes(out, d, dish, h->grammar);
+	put_notes(out, d, dish, h);
 	buf_put_char(out, '\n');
 }
 

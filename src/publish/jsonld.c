@@ -42,13 +42,13 @@ put_time(struct node o, const char *key, int64_t ms)
 
 /* "Serves 4–6" is a yield of "4–6 servings", "Makes 12 rolls" of "12 rolls". */
 static void
-put_yield(struct node o, const struct dish *d)
+put_yield(struct node o, const struct house *h, const struct dish *d)
 {
 	struct buf b = buf_in(o.arena);
 	struct str text;
 	bool one = d->yield.known && ratio_order(d->yield.max, ratio_int(1)) <= 0;
 
-	text_yield(&b, d);
+	text_yield(&b, h, d);
 	text = buf_str(&b);
 	if (text.n == 0)
 		return;
@@ -188,7 +188,7 @@ jsonld_put_dish(struct buf *out, const struct draft *d, const struct grammar *g,
 	put_type(o, "Recipe");
 	node_str(o, "name", buf_str(&name));
 	node_str(o, "inLanguage", str_of(d->language));
-	put_yield(o, v);
+	put_yield(o, &house, v);
 	if (v->total_ms > 0 || v->claimed_ms > 0)
 		put_time(o, "totalTime", v->total_ms > 0 ? v->total_ms : v->claimed_ms);
 	put_video(o, d, video);

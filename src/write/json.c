@@ -203,6 +203,10 @@ put_dish(struct node dishes, const struct dish *d)
 	node_seconds(o, "start_s", d->beg_ms);
 	node_seconds(o, "end_s", d->end_ms);
 	put_yield(o, d);
+	if (d->scale.den)
+		node_ratio(o, "scale", d->scale);
+	else
+		node_null(o, "scale");
 	child = node_object(o, "time");
 	node_seconds(child, "active_s", d->active_ms);
 	node_seconds(child, "total_s", d->total_ms);

@@ -48,14 +48,14 @@ put_section(const struct page *p, struct str name)
 
 /* "Serves 4 · 50 minutes, 40 of them unattended · from 0:21" */
 static void
-put_summary(struct buf *out, const struct dish *d)
+put_summary(const struct page *p, const struct dish *d)
 {
-	struct buf fact[3] = {buf_in(out->arena), buf_in(out->arena), buf_in(out->arena)};
-	struct buf line = buf_in(out->arena);
+	struct arena *a = p->out->arena;
+	struct buf fact[3] = {buf_in(a), buf_in(a), buf_in(a)}, line = buf_in(a);
 
-	text_yield(&fact[0], d);
-	text_time(&fact[1], d);
-	if (d->beg_ms >= 0) {
+	text_yield(&fact[0], &p->house, d);
+	text_time(&fact[1], &p->house, d);
+	if (d->beg_ms >= 0 && !p->house.style->no_time_codes) {
 		buf_put_z(&fact[2], "from ");
 		print_clock(&fact[2], d->beg_ms);
 	}
@@ -65,7 +65,7 @@ put_summary(struct buf *out, const struct dish *d)
 		buf_put(&line, buf_str(&fact[i]));
 	}
 	if (line.n)
-		put_line(out, "\n", buf_str(&line));
+		put_line(p->out, "\n", buf_str(&line));
 }
 
 static void
@@ -110,16 +110,21 @@ put_ingredients(const struct page *p, const struct dish *d)
 
 /* "2. Bake for 35 minutes. (1:20)" */
 static void
-put_step(struct buf *out, const struct step *s, size_t number)
+put_step(const struct page *p, const struct step *s, size_t number)
 {
-	struct buf cue = buf_in(out->arena);
+	const struct tamis_style *style = p->house.style;
+	struct buf cue = buf_in(p->out->arena);
 
+	if (style->numbers == NUMBERS_NONE)
+		buf_put_z(p->out, "- ");
+	else
+		buf_fmt(p->out, "%zu%c ", number,
+		    style->numbers == NUMBERS_BRACKET ? ')' : '.');
+	escape_markdown(p->out, s->text);
 	text_cue(&cue, &s->place);
-	buf_fmt(out, "%zu. ", number);
-	escape_markdown(out, s->text);
-	if (cue.n)
-		buf_fmt(out, " (%.*s)", (int)cue.n, cue.v);
-	buf_put_char(out, '\n');
+	if (cue.n && !style->no_time_codes)
+		buf_fmt(p->out, " (%.*s)", (int)cue.n, cue.v);
+	buf_put_char(p->out, '\n');
 }
 
 /* Steps of a part of its own stand under its name; where the dish itself goes
@@ -145,7 +150,7 @@ put_steps(const struct page *p, const struct dish *d)
 			put_heading(p, 2, buf_str(&title));
 			buf_put_char(p->out, '\n');
 		}
-		put_step(p->out, m[i].step, i + 1);
+		put_step(p, m[i].step, i + 1);
 	}
 }
 
@@ -153,7 +158,7 @@ static void
 put_notes(const struct page *p, const struct dish *d)
 {
 	size_t n;
-	const struct str *note = notes_of(p->out->arena, p->draft, d, p->house.grammar, &n);
+	const struct str *note = notes_of(p->out->arena, d, &p->house, &n);
 
 	if (n) {
 		put_section(p, STR("Notes"));
@@ -170,7 +175,7 @@ put_dish(const struct page *p, const struct dish *d)
 
 	text_dish_title(&title, d);
 	put_heading(p, 0, buf_str(&title));
-	put_summary(p->out, d);
+	put_summary(p, d);
 	put_ingredients(p, d);
 	put_steps(p, d);
 	put_notes(p, d);

@@ -6,11 +6,12 @@
 #ifndef TAMIS_NOTES_H
 #define TAMIS_NOTES_H
 
-#include "tamis.h"
+#include "house/house.h"
 
-/* In the order they are printed; *count is set. Cautions are the rows of the
- * table `cautions` whose topic is the group of an ingredient. g may be NULL. */
-struct str *notes_of(struct arena *a, const struct draft *draft, const struct dish *d,
-    const struct grammar *g, size_t *count);
+/* In the order they are printed; *count is set. Where the dish was rescaled, what
+ * was not. Cautions are the rows of the table `cautions` whose topic is the group
+ * of an ingredient, or what the house has in their place. */
+struct str *notes_of(
+    struct arena *a, const struct dish *d, const struct house *h, size_t *count);
 
 #endif

@@ -7,6 +7,7 @@
 #include "base/print.h"
 #include "grammar/inflect.h"
 #include "house/piece.h"
+#include "house/words.h"
 
 /* Capitals of a to z and of the Latin letters U+00E0 to U+00FE: "éclairs". */
 void
@@ -54,27 +55,40 @@ put_plural(struct buf *b, struct str noun)
 	buf_put(b, inflect_plural(b->arena, str_cut(noun, last, noun.n)));
 }
 
+static struct ratio
+at_least_one(struct ratio v)
+{
+	int64_t n = ratio_round(v);
+
+	return ratio_int(n > 0 ? n : 1);
+}
+
 void
-text_yield(struct buf *b, const struct dish *d)
+text_yield(struct buf *b, const struct house *h, const struct dish *d)
 {
 	const struct amount *a = &d->yield;
 	struct str unit = d->yield_unit;
-	bool many;
+	struct buf text = buf_in(b->arena);
 
 	if (!a->present || !a->known)
 		return;
 	if (unit.n == 0 && a->unit)
 		unit = a->unit->name;
-	many = ratio_order(a->max, ratio_int(1)) > 0;
-	buf_put_z(b, is_people(unit) ? "Serves " : "Makes ");
-	print_range(b, a->min, a->max);
-	if (is_people(unit))
-		return;
-	buf_put_char(b, ' ');
-	if (many)
-		put_plural(b, unit);
-	else
-		buf_put(b, unit);
+	buf_put_z(&text, is_people(unit) ? "Serves " : "Makes ");
+	if (d->scale.den && (a->min.den != 1 || a->max.den != 1)) {
+		buf_put_z(&text, "about ");
+		print_range(&text, at_least_one(a->min), at_least_one(a->max));
+	} else {
+		print_range(&text, a->min, a->max);
+	}
+	if (!is_people(unit)) {
+		buf_put_char(&text, ' ');
+		if (ratio_order(a->max, ratio_int(1)) > 0)
+			put_plural(&text, unit);
+		else
+			buf_put(&text, unit);
+	}
+	words_put(b, h, buf_str(&text));
 }
 
 enum { MINUTE_MS = 60 * 1000, HOUR_MS = 60 * MINUTE_MS };
@@ -99,18 +113,20 @@ put_unattended(struct buf *b, int64_t total, int64_t idle)
 }
 
 void
-text_time(struct buf *b, const struct dish *d)
+text_time(struct buf *b, const struct house *h, const struct dish *d)
 {
 	int64_t total = d->total_ms, idle = total - d->active_ms;
+	struct buf text = buf_in(b->arena);
 
 	if (total > 0) {
-		print_duration(b, total, total);
+		print_duration(&text, total, total);
 		if (d->active_ms >= 0 && idle > 0)
-			put_unattended(b, total, idle);
+			put_unattended(&text, total, idle);
 	} else if (d->claimed_ms > 0) {
-		buf_put_z(b, "said to take ");
-		print_duration(b, d->claimed_ms, d->claimed_ms);
+		buf_put_z(&text, "said to take ");
+		print_duration(&text, d->claimed_ms, d->claimed_ms);
 	}
+	words_put(b, h, buf_str(&text));
 }
 
 static bool

@@ -14,10 +14,10 @@ void text_title(struct buf *b, struct str name);
 /* The dish's title; "Untitled dish" where it has no name. */
 void text_dish_title(struct buf *b, const struct dish *d);
 /* "Serves 4", "Makes 12 cookies"; nothing where no yield is known. */
-void text_yield(struct buf *b, const struct dish *d);
+void text_yield(struct buf *b, const struct house *h, const struct dish *d);
 /* "50 minutes, 40 of them unattended"; the host's own claim where the steps
  * give no total: "said to take 30 minutes"; nothing where neither is known. */
-void text_time(struct buf *b, const struct dish *d);
+void text_time(struct buf *b, const struct house *h, const struct dish *d);
 /* "2 (400 g/14 oz) cans", "1½ cups"; nothing where no amount is said. */
 void text_quantity(struct buf *b, const struct house *h, const struct ingredient *in);
 /* What stands behind it: "butter"; "eggs" for an egg doubled; "egg plus 1 tbsp

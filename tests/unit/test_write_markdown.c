@@ -24,6 +24,9 @@ expect(struct str got, const char *want)
 	assert_true(str_is_z(got, want));
 }
 
+static const struct tamis_style plain = {0};
+static const struct house house = {.style = &plain};
+
 static struct str
 styled(struct arena *a, const struct draft *d, const struct grammar *g,
     const struct tamis_style *style)
@@ -152,7 +155,7 @@ test_time(void **state)
 		    .claimed_ms = rows[i].claimed_s * 1000};
 
 		b.n = 0;
-		text_time(&b, &d);
+		text_time(&b, &house, &d);
 		expect(buf_str(&b), rows[i].want);
 	}
 }
@@ -179,7 +182,7 @@ test_yield(void **state)
 		    .yield_unit = rows[i].unit};
 
 		b.n = 0;
-		text_yield(&b, &d);
+		text_yield(&b, &house, &d);
 		expect(buf_str(&b), rows[i].want);
 	}
 }
