@@ -23,7 +23,8 @@ BEGIN {
 	may["page"] = "base grammar house write publish"
 	may["archive"] = "base"
 	may["desk"] = "base archive"
-	may["cli"] = "base archive desk"
+	may["term"] = "base"
+	may["cli"] = "base archive desk term"
 
 	# header of a library: the folders that may name it.
 	only["pcre2.h"] = "grammar"

@@ -5,8 +5,8 @@
  */
 #include "archive/archive.h"
 #include "cli/episodes.h"
-#include "cli/nearest.h"
 #include "cli/request.h"
+#include "term/nearest.h"
 
 #include <errno.h>
 #include <stdio.h>

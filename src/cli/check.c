@@ -6,9 +6,9 @@
 #include "archive/archive.h"
 #include "base/print.h"
 #include "cli/answers.h"
-#include "cli/excerpt.h"
-#include "cli/nearest.h"
 #include "cli/request.h"
+#include "term/excerpt.h"
+#include "term/nearest.h"
 
 #include <stdio.h>
 #include <unistd.h>

@@ -8,8 +8,8 @@
 #define TAMIS_EPISODES_H
 
 #include "cli/command.h"
-#include "cli/look.h"
 #include "cli/request.h"
+#include "term/look.h"
 
 #include <stdio.h>
 

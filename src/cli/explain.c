@@ -3,8 +3,8 @@
  * tamis explain: the catalogue of findings, and the long text of one code.
  */
 #include "cli/command.h"
-#include "cli/look.h"
-#include "cli/nearest.h"
+#include "term/look.h"
+#include "term/nearest.h"
 
 #include <stdio.h>
 

@@ -8,9 +8,9 @@
  */
 #include "archive/archive.h"
 #include "base/print.h"
-#include "cli/look.h"
-#include "cli/nearest.h"
 #include "cli/request.h"
+#include "term/look.h"
+#include "term/nearest.h"
 
 #include <stdio.h>
 #include <stdlib.h>

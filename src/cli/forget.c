@@ -3,8 +3,8 @@
  * tamis forget: takes episodes out of the archive.
  */
 #include "archive/archive.h"
-#include "cli/nearest.h"
 #include "cli/request.h"
+#include "term/nearest.h"
 
 #include <stdio.h>
 

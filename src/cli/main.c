@@ -4,8 +4,8 @@
  * out, and exits. The only exit of the program.
  */
 #include "cli/command.h"
-#include "cli/nearest.h"
 #include "cli/request.h"
+#include "term/nearest.h"
 
 #include <errno.h>
 #include <stdarg.h>

@@ -5,7 +5,7 @@
  */
 #include "cli/request.h"
 
-#include "cli/nearest.h"
+#include "term/nearest.h"
 
 #include <getopt.h>
 #include <limits.h>

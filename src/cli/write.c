@@ -3,8 +3,8 @@
  * tamis write: the recipes of each episode, in one of the output formats.
  */
 #include "cli/answers.h"
-#include "cli/nearest.h"
 #include "cli/store.h"
+#include "term/nearest.h"
 
 #include <stdio.h>
 #include <sys/stat.h>

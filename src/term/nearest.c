@@ -3,7 +3,7 @@
  * "chekc" is near "check": the fewest letters to put in, take out, change, or
  * swap with their neighbour, for words of the size that commands have.
  */
-#include "cli/nearest.h"
+#include "term/nearest.h"
 
 #include <string.h>
 

@@ -1,6 +1,6 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * The known word nearest to a mistyped one. Only cli/ includes this.
+ * The known word nearest to a mistyped one. For cli/ alone.
  */
 #ifndef TAMIS_NEAREST_H
 #define TAMIS_NEAREST_H

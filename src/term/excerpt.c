@@ -4,7 +4,7 @@
  *                                                  ^~~~~~~~~~
  * Columns are code points. A script that is no UTF-8 shows its decoded words.
  */
-#include "cli/excerpt.h"
+#include "term/excerpt.h"
 
 #include "base/fold.h"
 

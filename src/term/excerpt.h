@@ -1,13 +1,13 @@
 /* SPDX-License-Identifier: ISC */
 /*
  * The line of the script that a finding is about, with a mark under the
- * words. Only cli/ includes this.
+ * words. For cli/ alone.
  */
 #ifndef TAMIS_EXCERPT_H
 #define TAMIS_EXCERPT_H
 
-#include "cli/look.h"
 #include "tamis.h"
+#include "term/look.h"
 
 /* Two lines: the source line that holds the start of `source`, clipped to the
  * width around it, and the mark, followed by `after`. */

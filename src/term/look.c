@@ -2,7 +2,7 @@
 /*
  * What the terminal can do, and text that can't do anything to it.
  */
-#include "cli/look.h"
+#include "term/look.h"
 
 #include "base/fold.h"
 

@@ -1,7 +1,7 @@
 /* SPDX-License-Identifier: ISC */
 /*
  * How text for a person goes to the terminal: colours, and text made safe to
- * print. Only cli/ includes this.
+ * print. For cli/ alone.
  */
 #ifndef TAMIS_LOOK_H
 #define TAMIS_LOOK_H
