@@ -292,25 +292,46 @@ make_folders(const char *path, struct err *e)
 			return err_set(e, path, "the path is too long");
 		memcpy(folder, path, i);
 		folder[i] = '\0';
-		if (mkdir(folder, 0777) != 0 && errno != EEXIST && errno != EROFS &&
-		    errno != EACCES)
+		if (mkdir(folder, 0777) != 0 && errno != EEXIST &&
+		    access(folder, F_OK) != 0)
 			return err_set(e, folder, "can't be made: %s", strerror(errno));
 	}
 	return true;
 }
 
+static struct str
+folder_of(struct arena *arena, const char *path)
+{
+	const char *slash = strrchr(path, '/');
+
+	if (!slash)
+		return STR(".");
+	return arena_str(
+	    arena, (struct str){path, slash == path ? 1 : (size_t)(slash - path)});
+}
+
+/* SQLite writes beside the file too. */
+static bool
+is_writable(struct archive *a, struct err *e)
+{
+	const char *folder = folder_of(&a->arena, a->path).p;
+
+	if (access(folder, W_OK) == 0 &&
+	    (access(a->path, F_OK) != 0 || access(a->path, W_OK) == 0))
+		return true;
+	return err_set(e, a->path,
+	    "can't be written: the file or its folder is read-only (%s)", strerror(errno));
+}
+
 /* A file in a folder that nothing can be written in, and that nobody writes. */
 static bool
-is_frozen(const char *path)
+is_frozen(struct archive *a)
 {
-	char wal[1024], folder[1024];
-	const char *slash = strrchr(path, '/');
+	struct str wal = arena_fmt(&a->arena, "%s-wal", a->path);
 	struct stat st;
-	int n = slash ? (int)(slash - path) : 1;
 
-	snprintf(wal, sizeof wal, "%s-wal", path);
-	snprintf(folder, sizeof folder, "%.*s", n ? n : 1, slash ? path : ".");
-	return access(folder, W_OK) != 0 && (stat(wal, &st) != 0 || st.st_size == 0);
+	return access(folder_of(&a->arena, a->path).p, W_OK) != 0 &&
+	       (stat(wal.p, &st) != 0 || st.st_size == 0);
 }
 
 /* "file:" and the path, with what a URI gives another meaning put in hex. */
@@ -339,13 +360,16 @@ open_file(struct archive *a, enum archive_use use, struct err *e)
 	errno = 0;
 	if (use == ARCHIVE_MAKE) {
 		flags |= SQLITE_OPEN_CREATE;
-		if (!make_folders(a->path, e))
+		if (!make_folders(a->path, e) || !is_writable(a, e))
 			return false;
 	} else if (stat(a->path, &st) != 0) {
 		return err_set(e, a->path, "%s",
 		    errno == ENOENT ? "there is no archive; tamis keep makes one"
 				    : strerror(errno));
-	} else if (use == ARCHIVE_READ && is_frozen(a->path)) {
+	} else if (use == ARCHIVE_CHANGE) {
+		if (!is_writable(a, e))
+			return false;
+	} else if (is_frozen(a)) {
 		flags = SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_READONLY | SQLITE_OPEN_URI;
 		name = frozen_uri(&a->arena, a->path).p;
 	}
