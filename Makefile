@@ -32,9 +32,9 @@ cli_objects := $(call object,$(filter src/cli/%,$(sources)))
 support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
 
-.PHONY: all setup demo test check-tests score score-record lint asan valgrind bench cover \
-	format readme readme-picture test-browser test-conformance bless install clean help \
-	libraries FORCE
+.PHONY: all setup demo test check-tests score score-record lint asan valgrind bench bench-archive \
+	test-faults cover format readme readme-picture test-browser test-conformance bless \
+	install clean help libraries FORCE
 .DELETE_ON_ERROR:
 .SECONDARY:
 
@@ -85,7 +85,9 @@ $(B)/made: $(call object,$(wildcard tests/made/*.c)) $(B)/libtamis.a
 	$(LINK)
 $(B)/score: $(call object,$(wildcard tests/score/*.c))
 $(B)/bench: $(call object,$(wildcard tests/bench/*.c))
-$(B)/score $(B)/bench: $(support_objects) $(B)/libtamis.a
+$(B)/size: $(call object,$(wildcard tests/size/*.c))
+$(B)/faults: $(call object,$(wildcard tests/faults/*.c))
+$(B)/score $(B)/bench $(B)/size $(B)/faults: $(support_objects) $(B)/libtamis.a
 	$(LINK) $$($(PKG_CONFIG) --libs cmocka) -lm
 
 -include $(wildcard $(B)/obj/*.d $(B)/obj/*/*.d $(B)/obj/*/*/*.d)
@@ -145,6 +147,16 @@ valgrind: all $(unit_tests) ## every unit test and the corpus, under valgrind
 
 bench: $(B)/bench ## bytes a second through the whole pipeline
 	$(B)/bench corpus
+
+bench-archive: all $(B)/made $(B)/size ## keep 50,000 made-up episodes and search them
+	@rm -rf $(B)/size.[0-9]*
+	$(B)/size $(B)
+	@rm -rf $(B)/size.[0-9]*
+
+test-faults: all $(B)/made $(B)/faults ## kills, a full disk, a crowd: the archive must hold
+	@rm -rf $(B)/faults.[0-9]*
+	$(B)/faults $(B)
+	@rm -rf $(B)/faults.[0-9]*
 
 cover: ## lines that the tests reach, by file
 	@$(MAKE) --no-print-directory B=$(B)-cover CFLAGS='-O0 -g --coverage' check-tests
