@@ -218,3 +218,13 @@ yolks are still runny
 whites are set and yolks are runny
 white is set and yolk is runny
 whites are set but yolks are still runny
+
+# ---- yields
+@ THINKS
+think
+thinks
+thought
+reckon
+reckons
+says
+claims

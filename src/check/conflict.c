@@ -254,7 +254,7 @@ times_agree(int64_t a_min, int64_t a_max, int64_t b_min, int64_t b_max)
 	return gap <= small / 10;
 }
 
-/* The time named again is the sum of neighbouring steps in the same heat. */
+/* The time named again is the sum of neighbouring steps that do the same. */
 static bool
 is_sum(const struct cursor *c, int64_t min, int64_t max)
 {
@@ -263,6 +263,8 @@ is_sum(const struct cursor *c, int64_t min, int64_t max)
 
 		for (size_t i = (size_t)from; i < c->part->steps && i < (size_t)from + 6;
 		     i++) {
+			if (!str_is(c->part->step[i].action, c->step->action))
+				continue;
 			sum_min += c->part->step[i].duration.min_ms;
 			sum_max += c->part->step[i].duration.max_ms;
 			if ((int)i > from && times_agree(sum_min, sum_max, min, max))

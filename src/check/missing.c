@@ -103,8 +103,9 @@ flame_is_said(const struct cursor *c)
 {
 	for (size_t p = 0; p < c->dish->parts; p++)
 		for (size_t i = 0; i < c->dish->part[p].steps; i++)
-			if (c->dish->part[p].step[i].temperature.present &&
-			    step_is_in(&c->dish->part[p].step[i], "stove"))
+			if (c->dish->part[p].step[i].temperature.heat.n ||
+			    (c->dish->part[p].step[i].temperature.present &&
+				step_is_in(&c->dish->part[p].step[i], "stove")))
 				return true;
 	return false;
 }

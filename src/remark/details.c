@@ -63,9 +63,38 @@ fill_equipment(const struct maker *m, struct equipment *e)
 		e->size = size_after(m, e->place);
 }
 
+/* "It'd serve six if my brother wasn't one of them", "my dog thinks it serves
+ * five": said, but not meant. */
+static bool
+is_meant(const struct maker *m, const struct said_yield *y)
+{
+	uint32_t at = token_from(m, y->place.span.beg);
+	const struct clause *q = clause_of(m, at);
+	struct span s = sentence_of(m, at);
+
+	if (q && q->other)
+		return false;
+	for (uint32_t i = s.beg; i < s.end; i++)
+		if (token_is(m, i, "if") || (i < at && token_has(m, i, "THINKS")))
+			return false;
+	return true;
+}
+
+static void
+drop_yields(const struct maker *m, struct dish *d)
+{
+	size_t kept = 0;
+
+	for (size_t i = 0; i < d->yields_said; i++)
+		if (is_meant(m, &d->yield_said[i]))
+			d->yield_said[kept++] = d->yield_said[i];
+	d->yields_said = kept;
+}
+
 static void
 fill_dish(const struct maker *m, struct dish *d)
 {
+	drop_yields(m, d);
 	for (size_t i = 0; i < d->equipments; i++)
 		fill_equipment(m, &d->equipment[i]);
 	for (size_t p = 0; p < d->parts; p++)

@@ -99,28 +99,57 @@ uses_food(const struct told *t, const struct stretch *x, struct str key)
 	return false;
 }
 
-/* The step that the time is of: the last one before that has a time, and uses
- * the food that is named beside it. */
-static struct step *
-step_meant(const struct told *t, const struct node *n)
+/* What a time named again is told of. */
+struct hint {
+	struct str food;      /* key of one that is named beside it; or empty */
+	struct str appliance; /* that it names; or empty */
+};
+
+static struct hint
+hint_of(const struct told *t, const struct node *n, uint32_t clause)
 {
 	struct span s = sentence_of(t->m, n->beg);
 	uint32_t to = n->end + FOOD_CLOSE < s.end ? n->end + FOOD_CLOSE : s.end;
-	uint32_t food = food_after(t->m, n->end, to), clause = clause_begin(t->m, n->beg);
-	struct str key = {NULL, 0};
+	uint32_t food = food_after(t->m, n->end, to);
+	struct hint h = {{NULL, 0}, {NULL, 0}};
+
+	for (uint32_t i = clause; i < n->end; i++) {
+		const struct reading *r = token_reading(t->m, i, "EQUIP");
+
+		if (r && !h.appliance.n)
+			h.appliance = lexeme_get(r->lexeme, "appliance");
+	}
+	if (food == to)
+		food = food_before(t->m, s.beg > clause ? s.beg : clause, n->beg);
+	if (food != n->beg && food != to)
+		h.food = food_key(t->m, food);
+	return h;
+}
+
+static bool
+fits_hint(const struct told *t, const struct stretch *x, const struct hint *h)
+{
+	if (h->appliance.n)
+		return x->step->appliance && str_is_z(h->appliance, x->step->appliance);
+	return !h->food.n || uses_food(t, x, h->food);
+}
+
+/* The step that the time is of: the last one before that has a time and is
+ * told of the same. */
+static struct step *
+step_meant(const struct told *t, const struct node *n)
+{
+	uint32_t clause = clause_begin(t->m, n->beg);
+	struct hint h = hint_of(t, n, clause);
 	int dish = turn_of(t->m, n->beg).dish;
 	const struct stretch *last = stretch_at(t, n->beg);
 
-	if (food == to)
-		food = food_before(t->m, s.beg, n->beg);
-	if (food != n->beg && food != to)
-		key = food_key(t->m, food);
 	for (size_t i = last ? (size_t)(last - t->stretch.v) + 1 : 0, seen = 0;
 	     i-- > 0 && seen < LOOK_BACK; seen++) {
 		const struct stretch *x = &t->stretch.v[i];
 
-		if (x->dish == dish && x->beg < clause && x->step->duration.known &&
-		    (!key.n || uses_food(t, x, key)))
+		if ((x->dish == dish || h.food.n || h.appliance.n) && x->beg < clause &&
+		    x->step->duration.known && fits_hint(t, x, &h))
 			return x->step;
 	}
 	return NULL;
@@ -193,6 +222,52 @@ add_hold(const struct told *t, const struct node *n)
 			d->hold_ms = 1000 * ratio_round(unit_to_base(
 						said.value.unit, said.value.min));
 	}
+}
+
+static void
+drop_step(struct part *p, const struct step *s)
+{
+	size_t at = (size_t)(s - p->step);
+
+	for (size_t i = at; i + 1 < p->steps; i++)
+		p->step[i] = p->step[i + 1];
+	p->steps--;
+}
+
+/* "To recap, that was the air fryer for twelve minutes": no step of its own. */
+static bool
+drop_recap(struct maker *m, const struct node *n)
+{
+	struct span s = sentence_of(m, n->beg);
+	bool any = false;
+
+	for (size_t d = 0; d < m->d->dishes; d++)
+		for (size_t p = 0; p < m->d->dish[d].parts; p++) {
+			struct part *part = &m->d->dish[d].part[p];
+
+			for (size_t i = part->steps; i-- > 0;) {
+				uint32_t at = token_from(m, part->step[i].place.span.beg);
+
+				if (at < s.beg || at >= s.end)
+					continue;
+				drop_step(part, &part->step[i]);
+				any = true;
+			}
+		}
+	return any;
+}
+
+static void
+drop_recaps(struct maker *m)
+{
+	const struct level *l = chart_level(&m->c, "told");
+	bool any = false;
+
+	for (size_t i = 0; l && i < l->node.n; i++)
+		if (str_is_z(node_attribute(&m->c, &l->node.v[i], "kind"), "recap"))
+			any = drop_recap(m, &l->node.v[i]) || any;
+	if (any)
+		schedule_make(m);
 }
 
 static void
@@ -336,6 +411,7 @@ told_fill(struct maker *m)
 {
 	struct told t = {.m = m};
 
+	drop_recaps(m);
 	find_stretches(&t);
 	for (size_t i = 0; i < t.stretch.n; i++) {
 		fill_kind(m, t.stretch.v[i].step);
