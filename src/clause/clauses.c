@@ -99,9 +99,25 @@ is_raw(const struct cutter *k, const struct node *n, const char *class_name)
 	return n->made == RAW && node_has(&k->m->c, n, class_name);
 }
 
+/* "stirring it once, let it cool": a number of times. */
+static bool
+is_one_time(const struct cutter *k, const struct node *n)
+{
+	const struct node *next = n + 1;
+
+	if (!str_is_z(node_token(&k->m->c, n)->norm, "once"))
+		return false;
+	return next == k->top->node.v + k->top->node.n || is_raw(k, next, "COMMA") ||
+	       is_raw(k, next, "STOP") || is_raw(k, next, "BREAK") ||
+	       is_raw(k, next, "OR") || is_raw(k, next, "AND") || is_raw(k, next, "MARK") ||
+	       node_is(&k->m->c, next, "VDO");
+}
+
 static bool
 subordinates(const struct cutter *k, const struct node *n)
 {
+	if (is_one_time(k, n))
+		return false;
 	return is_raw(k, n, "UNTIL") || is_raw(k, n, "WHEN") || is_raw(k, n, "COND") ||
 	       is_raw(k, n, "BECAUSE") || is_raw(k, n, "REL");
 }
@@ -187,6 +203,13 @@ tells_heat(const struct cutter *k, uint32_t end)
 	return false;
 }
 
+static bool
+is_letting(const struct lexeme *action)
+{
+	return action &&
+	       (str_is_z(action->lemma, "let") || str_is_z(action->lemma, "leave"));
+}
+
 /* "brush the glaze over it, four hundred degrees, twelve minutes": a setting or
  * a time without a preposition, after a verb that heats nothing. */
 static bool
@@ -203,6 +226,10 @@ starts_heat(const struct cutter *k, uint32_t at)
 		return false;
 	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
 		inert = inert || str_is_z(kind, kinds[i]);
+	/* "let it sit half an hour, then 275 degrees for three hours" */
+	inert = inert || (node_is(&k->m->c, n, "TEMP") &&
+			     (str_is_z(kind, "rest") || str_is_z(kind, "cool") ||
+				 is_letting(k->now.action)));
 	while (before && before > &k->top->node.v[k->now.verb] &&
 	       (is_raw(k, before, "APPROX") || is_raw(k, before, "FILLER")))
 		before--;
@@ -284,6 +311,21 @@ moves_on(const struct cutter *k, uint32_t at)
 	return cold && time;
 }
 
+/* "and up goes the oven to two-twenty" */
+static bool
+turns_setting(const struct cutter *k, uint32_t at)
+{
+	const struct node *n = &k->top->node.v[at];
+	struct str way, verb;
+
+	if ((!is_raw(k, n, "AND") && !is_raw(k, n, "COMMA")) || at + 2 >= k->top->node.n)
+		return false;
+	way = node_token(&k->m->c, n + 1)->norm;
+	verb = node_token(&k->m->c, n + 2)->norm;
+	return (str_is_z(way, "up") || str_is_z(way, "down")) &&
+	       (str_is_z(verb, "goes") || str_is_z(verb, "comes"));
+}
+
 /* Is there more in the open clause than marks and markers? */
 static bool
 has_content(const struct cutter *k, uint32_t at)
@@ -349,7 +391,7 @@ meet(struct cutter *k, uint32_t at)
 	if (k->open && at > k->now.beg && parts_talk(k, at) && has_content(k, at))
 		close(k, at);
 	if (k->open && k->now.verb != UINT32_MAX &&
-	    (moves_on(k, at) || starts_heat(k, at))) {
+	    (moves_on(k, at) || starts_heat(k, at) || turns_setting(k, at))) {
 		close(k, at);
 		open(k, at);
 	}

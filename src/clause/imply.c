@@ -36,6 +36,18 @@ take(const struct maker *m, struct deed *d, const char *action)
 	d->light = false;
 }
 
+/* "out of the fridge for half an hour" */
+static bool
+is_left(const struct maker *m, uint32_t i)
+{
+	const struct token *t = m->c.tokens.token.v;
+
+	if (i > 0 && str_is_z(t[i - 1].norm, "the"))
+		i--;
+	return (i > 0 && str_is_z(t[i - 1].norm, "out of")) ||
+	       (i > 1 && str_is_z(t[i - 1].norm, "of") && str_is_z(t[i - 2].norm, "out"));
+}
+
 /* A word of the clause that tells: fridge, doubled, rest. The last one counts,
  * for the purpose follows ("in the marinade, in the fridge"). */
 static const char *
@@ -50,7 +62,7 @@ told_by_words(const struct maker *m, const struct clause *q)
 		const struct reading *r = entry_reading(m->c.tokens.token.v[i].entry, cue);
 
 		if (r)
-			found = lexeme_get(r->lexeme, "action").p;
+			found = is_left(m, i) ? "rest" : lexeme_get(r->lexeme, "action").p;
 	}
 	return found;
 }
@@ -62,6 +74,20 @@ says_word(const struct maker *m, const struct clause *q, const char *word)
 
 	for (uint32_t i = top->node.v[q->beg].beg; i < top->node.v[q->end - 1].end; i++)
 		if (str_is_z(m->c.tokens.token.v[i].norm, word))
+			return true;
+	return false;
+}
+
+/* "six of them, in hot oil" */
+static bool
+is_in_oil(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	uint32_t end = top->node.v[q->end - 1].end;
+
+	for (uint32_t i = top->node.v[q->beg].beg; i + 1 < end; i++)
+		if (str_is_z(m->c.tokens.token.v[i].norm, "hot") &&
+		    str_is_z(m->c.tokens.token.v[i + 1].norm, "oil"))
 			return true;
 	return false;
 }
@@ -116,6 +142,11 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
 		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE;
 
+	/* "get it smoking": as hot as that */
+	if (str_is_z(d->action, "smoke") && !d->duration.present && !d->temperature.unit) {
+		take(m, d, "heat");
+		d->appliance = hot;
+	}
 	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
 		d->appliance = hot;
 	if (hot && str_is_z(str_of(hot), "fryer")) {
@@ -128,6 +159,12 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	if (!timed || !says_nothing(d) ||
 	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
 		return;
+	if (d->duration.present && !d->temperature.unit && is_in_oil(m, q) &&
+	    !(hot && str_is_z(str_of(hot), "fryer"))) {
+		take(m, d, "fry");
+		d->appliance = "stove";
+		return;
+	}
 	if (word && d->duration.present) {
 		take(m, d, word);
 		return;
