@@ -3,6 +3,7 @@
 # that go before them.
 #
 # DISH      a dish by itself
+# DISHFOOD ambiguous   as often a food that is bought, or a plain word
 # DISH PARTHEAD        a dish, or a part that goes with one
 # proper=N  its first N words are written with a capital
 
@@ -64,7 +65,6 @@ caldo de pollo
 caldo de res
 caldo tlalpeño
 caldo verde
-chè
 chupe
 cock-a-leekie = cockie leekie
 crema de elote
@@ -105,6 +105,9 @@ zuppa
 zuppa di pesce
 zuppa toscana
 żurek
+@ DISHFOOD noun ambiguous
+callaloo
+consommé
 
 # ---- stews, braises, casseroles ---------------------------------------------
 @ DISH noun
@@ -170,7 +173,6 @@ atakilt wat
 bacalao a la vizcaína
 bacalhau à brás
 bamia
-beef in red wine
 bicol express : proper=1
 bigos
 blanquette de veau
@@ -276,6 +278,8 @@ yahni
 yassa
 zharkoe
 zürcher geschnetzeltes : proper=1
+@ DISHFOOD noun mass ambiguous
+molokhia = mulukhiyah, molokhiya
 
 # ---- curries and dishes of south asia ---------------------------------------
 @ DISH noun
@@ -449,7 +453,6 @@ fish molee = meen moilee
 gajar halwa = gajar ka halwa
 gajar matar
 gatte ki sabzi
-ghee rice
 ghevar
 ghugni
 gobi manchurian
@@ -471,7 +474,6 @@ kaju katli
 kalakand
 kanda poha
 kande pohe
-kanji
 karahi gosht
 karela fry
 keema matar
@@ -796,7 +798,6 @@ larb gai
 lawar
 lechon
 lechon kawali
-lemon chicken
 lo bak go
 lo han jai
 lo mai gai
@@ -887,8 +888,6 @@ roti john
 roti prata
 rou jia mo
 rujak = rojak
-salt and pepper chips
-salt and pepper prawns
 salt and pepper squid
 salt-baked chicken
 samgyeopsal
@@ -970,6 +969,20 @@ zongzi
 zosui
 @ DISH PARTHEAD noun mass
 nam prik
+@ DISHFOOD noun ambiguous
+mantou
+steamed bun
+@ DISHFOOD noun mass ambiguous
+char siu = cha siu
+chicken rice
+coconut rice
+kway teow
+nian gao
+sticky rice
+tteok
+wonton noodles
+@ DISHFOOD PARTHEAD noun mass ambiguous
+nuoc cham
 
 # ---- middle east, north africa, caucasus, central asia ----------------------
 @ DISH noun
@@ -1120,6 +1133,10 @@ zaalouk
 zereshk polo
 @ DISH PARTHEAD noun mass
 zhoug
+@ DISHFOOD noun mass ambiguous
+kadaif = kataifi, kadayıf
+khobz
+turkish delight : proper=1
 
 # ---- africa -----------------------------------------------------------------
 @ DISH noun
@@ -1220,6 +1237,10 @@ zigni
 @ DISH PARTHEAD noun mass
 chermoula
 shito
+@ DISHFOOD noun mass ambiguous
+attiéké
+biltong
+matoke = matooke
 
 # ---- caribbean --------------------------------------------------------------
 @ DISH noun
@@ -1299,6 +1320,11 @@ tembleque
 titiwi accra
 @ DISH PARTHEAD noun mass
 pikliz
+@ DISHFOOD noun ambiguous
+johnny cake = johnnycake, journey cake
+@ DISHFOOD noun mass ambiguous
+flying fish
+stew peas
 
 # ---- latin america ----------------------------------------------------------
 @ DISH noun
@@ -1494,7 +1520,6 @@ pozole rojo
 pozole verde
 queso fundido
 rajas con crema
-rice and black beans
 riñones al jerez
 romeritos
 salpicón
@@ -1524,6 +1549,8 @@ chow-chow = chowchow
 curtido
 salsa macha
 salsa roja
+@ DISHFOOD PARTHEAD noun mass ambiguous
+queso dip
 
 # ---- france and the low countries -------------------------------------------
 @ DISH noun
@@ -1652,6 +1679,17 @@ béarnaise
 mushroom duxelles
 nougatine
 rouille
+@ DISHFOOD noun ambiguous
+charlotte
+madeleine
+marquise
+quenelle
+vacherin
+vol-au-vent
+@ DISHFOOD noun mass ambiguous
+crudités
+escargots
+speculaas = speculoos
 
 # ---- italy, spain, portugal -------------------------------------------------
 @ DISH noun
@@ -1801,6 +1839,15 @@ vodka pasta
 zabaglione
 zeppole
 zuppa inglese
+@ DISHFOOD noun ambiguous
+antipasto : plural=antipasti
+panettone
+@ DISHFOOD noun mass ambiguous
+boquerones
+cantucci
+grissini
+panforte
+pimientos de padrón = padrón peppers
 
 # ---- germany, austria, switzerland, nordic countries ------------------------
 @ DISH noun
@@ -1937,6 +1984,12 @@ zwetschgendatschi
 zwetschgenkuchen
 zwiebelkuchen
 zwiebelrostbraten
+@ DISHFOOD noun ambiguous
+stollen
+@ DISHFOOD noun mass ambiguous
+gravlax = gravadlax
+lutefisk
+pumpernickel bread
 
 # ---- central and eastern europe, the balkans, greece ------------------------
 @ DISH noun
@@ -2268,6 +2321,19 @@ wheaten bread
 @ DISH PARTHEAD noun
 bread and butter pickle
 lemon drizzle
+@ DISHFOOD noun ambiguous
+cream slice
+custard cream
+fruit loaf : plural=loaves
+iced bun
+macaroon
+oatcake
+roly-poly : plural=roly-polies
+teacake = tea cake
+@ DISHFOOD noun mass ambiguous
+fried bread
+orange squash
+potato bread
 
 # ---- united states and canada -----------------------------------------------
 @ DISH noun
@@ -2305,7 +2371,6 @@ cookie bar
 cookie dough truffle
 corn dog
 cowboy cookie
-crab boil
 crab louie salad
 crawfish boil
 crazy cake
@@ -2371,7 +2436,6 @@ peanut butter ball
 peanut butter bar
 peanut butter blossom
 pecan tassie
-pepper steak
 philly cheesesteak = philly cheese steak : proper=1
 pig in a blanket
 pinwheel sandwich
@@ -2400,7 +2464,6 @@ seven-layer salad
 sheet cake
 shoo-fly pie = shoofly pie
 shortcake
-shrimp boil
 skillet cookie
 skillet lasagna
 smash burger = smashburger
@@ -2561,6 +2624,28 @@ red eye gravy
 rice dressing
 sausage gravy
 sawmill gravy
+@ DISHFOOD noun ambiguous
+buttermilk biscuit
+chicken nugget
+chicken tender
+gingersnap
+peanut butter cup
+soft pretzel
+@ DISHFOOD noun mass ambiguous
+baked ham
+beef jerky
+brown bread
+cheese dip
+cold brew
+corn on the cob
+popcorn
+potato skins = potato skin
+scrapple
+snack mix
+taffy
+white bread
+@ DISHFOOD PARTHEAD noun mass ambiguous
+apple butter
 
 # ---- australia, new zealand, the pacific ------------------------------------
 @ DISH noun
@@ -2590,7 +2675,6 @@ honey joy
 impossible quiche
 jaffle
 jelly slice
-lamb roast
 lemon slice
 lolly slice
 louise cake : proper=1
@@ -2603,7 +2687,6 @@ neenish tart = nenish tart
 peppermint slice
 pie floater
 pinwheel scone
-potato bake
 sausage sizzle
 savoury scroll
 tan slice
@@ -2639,6 +2722,9 @@ salmon mornay
 sapasui
 sausage in bread
 tuna mornay
+@ DISHFOOD noun mass ambiguous
+corned silverside
+hokey pokey
 
 # ---- breads, buns, scones, crackers -----------------------------------------
 @ DISH noun
@@ -2749,6 +2835,52 @@ tear-and-share bread = tear and share
 tiger bread
 vánočka bread
 walnut bread
+@ DISHFOOD noun ambiguous
+baguette
+bolillo
+brioche bun
+brioche loaf : plural=loaves
+burger bun
+ciabatta roll
+crescent roll
+crispbread
+croissant
+crusty loaf : plural=loaves
+crusty roll
+finger roll
+flour tortilla
+french loaf : plural=loaves proper=1
+garlic naan
+hawaiian roll : proper=1
+hot dog bun
+kaiser roll
+naan bread
+parker house roll : proper=1
+potato roll
+pretzel bun
+soft roll
+sourdough loaf : plural=loaves
+@ DISHFOOD noun mass ambiguous
+crackers
+crusty bread
+french bread : proper=1
+lavash
+matzo = matzah
+milk bread
+multigrain bread
+olive bread
+pita bread
+pocket bread
+pumpernickel
+raisin bread
+rye bread
+sandwich bread
+sourdough bread
+tomato bread
+turkish bread : proper=1
+wheat bread
+white sandwich bread
+wholemeal bread
 
 # ---- eggs and breakfast -----------------------------------------------------
 @ DISH noun
@@ -2760,7 +2892,6 @@ breakfast wrap
 brekkie wrap
 dippy egg = dippy eggs
 egg and bacon pie
-egg bake
 egg bite
 egg muffin cup
 egg roll-up
@@ -2793,6 +2924,9 @@ green eggs
 ham and eggs
 jammy eggs
 waffles and syrup
+@ DISHFOOD noun ambiguous
+granola bar
+muesli bar
 
 # ---- salads and slaws -------------------------------------------------------
 @ DISH noun
@@ -2847,6 +2981,7 @@ corn relish
 cranberry orange relish
 damson jam
 fig jam
+fruit compote
 garlic pickle
 ginger jam
 gooseberry jam
@@ -2884,8 +3019,6 @@ zucchini relish
 @ DISH noun mass
 chilli jam = chili jam
 gunpowder podi
-homemade yogurt = homemade yoghurt
-pickled red cabbage
 tomato jam
 @ DISH PARTHEAD noun
 fruit curd
@@ -2907,6 +3040,7 @@ mojo rojo
 mojo verde
 onion jam
 passionfruit curd
+pickled red cabbage
 pindjur
 pumpkin butter
 romesco
@@ -2915,6 +3049,27 @@ tkemali
 tomato kasundi = kasundi
 toum
 whipped feta
+@ DISHFOOD noun ambiguous
+pickled beet
+pickled chilli
+pickled walnut
+@ DISHFOOD noun mass ambiguous
+kraut
+sloe gin
+@ DISHFOOD PARTHEAD noun ambiguous
+pickled carrot
+pickled cucumber = quick-pickled cucumber
+pickled radish
+pickled red onion
+@ DISHFOOD PARTHEAD noun mass ambiguous
+chilli crisp = chili crisp, chile crisp
+dukkah
+giardiniera
+labneh
+marinara
+mostarda
+pickled cabbage
+pickled daikon
 
 # ---- cakes, biscuits, slices ------------------------------------------------
 @ DISH noun
@@ -2934,7 +3089,6 @@ chocolate bundt
 chocolate log
 chocolate roll
 chocolate slice
-chocolate sponge
 chocolate truffle
 coconut loaf : plural=loaves
 coffee cake muffin
@@ -2959,7 +3113,6 @@ fruit bar
 garibaldi biscuit
 gingerbread house
 gingerbread man : plural=men
-honey bun
 iced biscuit
 jam drop
 jam slice
@@ -2968,7 +3121,6 @@ kitchener bun : proper=1
 kringle
 kuchen
 lava cake
-lemon sponge
 melting moment
 mexican wedding cookie : proper=1
 molten chocolate cake = molten lava cake
@@ -2993,7 +3145,6 @@ sandwich cake
 stained glass biscuit
 torte
 tottenham cake : proper=1
-vanilla sponge
 viennese biscuit
 viennese finger
 wedding cake
@@ -3008,6 +3159,24 @@ ontbijtkoek
 ricciarelli
 rugelach
 tea bread
+@ DISH PARTHEAD noun
+chocolate sponge
+lemon sponge
+vanilla sponge
+@ DISHFOOD noun ambiguous
+angel cake
+bourbon biscuit
+fortune cookie
+ginger biscuit
+ginger nut
+ladyfinger = lady finger
+oat biscuit
+shortbread biscuit
+shortbread finger
+sponge cake
+tea biscuit
+@ DISHFOOD noun mass ambiguous
+amaretti
 
 # ---- pies, tarts and pastries -----------------------------------------------
 @ DISH noun
@@ -3048,6 +3217,7 @@ salmon en croûte
 apple betty
 apple snow
 baked apple
+berry compote
 berry crisp
 berry crumble
 berry fool
@@ -3084,7 +3254,7 @@ strawberry fool
 tipsy cake
 tipsy pudding
 tutti frutti ice cream
-water ice
+vanilla custard
 winter fruit compote
 yorkshire pudding wrap : proper=1
 @ DISH noun mass
@@ -3098,7 +3268,6 @@ flummery
 frumenty
 grilled peaches
 jelly and ice cream
-macerated strawberries
 peaches and cream
 poached apricots
 poached fruit
@@ -3112,12 +3281,16 @@ raspberry ripple
 rhubarb and custard
 roasted plums
 roasted rhubarb
-stewed apple = stewed apples
 stewed fruit
 stewed plums
+@ DISH PARTHEAD noun mass
+macerated strawberries
+stewed apple = stewed apples
 stewed rhubarb
-@ DISH PARTHEAD noun
-compote
+@ DISHFOOD noun mass ambiguous
+ambrosia
+frozen yogurt = frozen yoghurt, froyo
+vanilla ice cream
 
 # ---- sweets and snacks ------------------------------------------------------
 @ DISH noun
@@ -3143,7 +3316,6 @@ almond brittle
 bombay mix : proper=1
 butter toffee
 buttered popcorn
-candied bacon
 chikki
 chocolate bark
 chocolate salami
@@ -3166,25 +3338,58 @@ puff candy
 saltwater taffy = salt water taffy
 scottish tablet : proper=1
 sesame brittle
-spiced nuts
 sponge candy
 sugar mice = sugar mouse
 yema
 zefir
+@ DISH PARTHEAD noun mass
+candied bacon
+spiced nuts
+@ DISHFOOD noun ambiguous
+boiled sweet
+cheese cracker
+fruit pastille
+jelly sweet
+lollipop
+peppermint patty : plural=patties
+@ DISHFOOD noun mass ambiguous
+almond bark
+barley sugar
+butterscotch
+candied nuts
+candied orange peel
+candied walnuts
+cotton candy
+gulkand
+halva
+hard candy
+lokum
+membrillo
+nougat
+party mix
+pita chips
+plantain chips
+potato crisps
+roasted chickpeas
+tortilla chips
+turrón
+vegetable crisps
 
 # ---- roasts, grills and plates of meat --------------------------------------
 @ DISH noun
+chicken escalope
 chicken skewer
 crown roast
 dirty burger
 lamb skewer
 meat and potato pie
+pork escalope
 sausage and bean casserole
-sausage bake
 stuffed chicken breast
 sunday lunch : plural=lunches proper=1
 tri-tip roast
 turkey chili
+veal escalope
 @ DISH noun mass
 barbecue chicken = bbq chicken
 barbecued chicken
@@ -3200,10 +3405,8 @@ chicken and chips
 chicken balls
 chicken cordon bleu
 chicken diane
-chicken in a basket
 chicken provençal
 chicken under a brick
-coconut chicken
 corned beef and cabbage
 crispy pork belly
 crown of turkey
@@ -3220,10 +3423,8 @@ london broil : proper=1
 meat and two veg
 mechoui lamb
 oven-fried chicken
-paprika chicken
 pepper-crusted steak
 pork chops and applesauce
-pulled lamb
 roast gammon
 roast goose
 roast ham
@@ -3251,20 +3452,27 @@ teriyaki chicken
 tripe and onions
 veal parmesan = veal parmigiana, veal parm
 wood-fired chicken
+@ DISHFOOD noun mass ambiguous
+boiled ham
+burnt ends
+grilled chicken
+haggis
+honey roast ham
+pork crackling
+roast duck
+roast pork
+roast turkey
+rotisserie chicken
 
 # ---- fish and seafood -------------------------------------------------------
 @ DISH noun
 coquille
 dressed crab
-fish bake
 fish cutlet
 fisherman's pie
 fisherman's stew
 rollmop
 salmon loaf : plural=loaves
-seafood bake
-shellfish boil
-tuna bake
 tuna patty : plural=patties
 @ DISH noun mass
 baked fish
@@ -3275,10 +3483,8 @@ brandade de morue
 ceviche mixto
 coconut prawns
 crispy-skin salmon
-curry fish
 escabeche fish
 fish en papillote
-fish in parsley sauce
 fish meunière
 fried whitebait
 garlic butter prawns
@@ -3286,7 +3492,6 @@ garlic prawns
 grilled sardines
 kipper pâté
 mackerel pâté
-mussels in white wine
 pan-seared salmon
 pan-seared scallops = seared scallops
 poached haddock
@@ -3305,20 +3510,24 @@ tandoori prawns
 trout almondine = trout amandine
 tuna mayo
 tuna tartare
+@ DISHFOOD noun ambiguous
+fish stick
+@ DISHFOOD noun mass ambiguous
+baccalà
+baked cod
+calamari
+grilled salmon
+kippers
+whitebait
 
 # ---- vegetables and plain sides ---------------------------------------------
 @ DISH noun
-aubergine bake
 baked sweet potato : plural=potatoes
-cauliflower bake
 cauliflower steak
-courgette bake
 curried parsnip soup
-lentil bake
 lentil loaf : plural=loaves
 lyonnaise potato : plural=potatoes
 minestra
-rice bake
 stuffed artichoke
 stuffed aubergine
 stuffed courgette
@@ -3326,7 +3535,6 @@ stuffed potato : plural=potatoes
 stuffed squash
 stuffed tomato : plural=tomatoes
 twice-baked soufflé
-vegetable bake
 vegetable crumble
 @ DISH noun mass
 braised cabbage
@@ -3363,7 +3571,6 @@ creamy mash
 creamy mushrooms
 creamy polenta
 crispy potatoes
-crispy tofu
 curried cauliflower
 curried chickpeas
 curried lentils
@@ -3372,10 +3579,6 @@ fondant potatoes = fondant potato
 fried cabbage
 fried potatoes
 game chips
-garlic green beans
-garlic mushrooms
-garlic potatoes
-ginger carrots
 glazed carrots
 glazed parsnips
 glazed turnips
@@ -3383,8 +3586,6 @@ green beans almondine = green beans amandine
 grilled vegetables = grilled veg, grilled veggies
 hand-cut chips
 home fries
-honey carrots
-lemon potatoes
 loaded skins
 mash and gravy
 mashed carrot and swede
@@ -3393,8 +3594,6 @@ mushroom pâté
 mustard mash
 oven fries
 parmentier potatoes
-parmesan potatoes
-parsley potatoes
 parsnip crisps
 parsnip mash
 pease porridge
@@ -3413,12 +3612,9 @@ roast parsnips = roasted parsnips, roast parsnip
 roast root vegetables = roasted root vegetables, roasted roots
 roast sweet potatoes = roasted sweet potatoes, roast sweet potato
 saffron rice
-salt and vinegar potatoes
-salt potatoes
 sarladaise potatoes
 sauté potatoes = sautéed potatoes
 scalloped corn
-shaved sprouts
 spiced red cabbage
 stuffed courgette flowers
 swede mash
@@ -3436,30 +3632,64 @@ carrot purée
 cauliflower purée
 celeriac purée
 parsnip purée
+@ DISHFOOD noun ambiguous
+cabbage
+cauliflower
+potato : plural=potatoes
+sweet potato : plural=potatoes
+@ DISHFOOD noun mass ambiguous
+asparagus
+beets
+black-eyed peas
+boiled rice
+broccoli
+brown rice
+brussels sprouts
+butter beans
+celeriac mash
+chickpeas
+corn
+jasmine rice
+kale
+lentils
+mashed cauliflower
+mashed swede
+mashed sweet potatoes = mashed sweet potato
+mixed vegetables = mixed veg, mixed veggies
+new potatoes
+oven chips
+peas
+pilau rice
+rapini
+red cabbage
+runner beans
+spinach
+spring greens
+steamed rice
+string beans
+sweetcorn
+white rice
+wild rice
+yellow rice
 
 # ---- pasta, rice and noodles ------------------------------------------------
 @ DISH noun
 bolognaise = bolognaise sauce
 farrotto
-gnocchi bake
 lasagne roll-up = lasagna roll-up
-macaroni bake
 orzotto
 rice ball
 risotto cake
-spaghetti bake
 @ DISH noun mass
 arrabbiata pasta
 bacon and pea pasta
 baked spaghetti
-butter noodles
 buttered pasta
 carbonara pasta
 cheesy pasta
 curried rice
 fried noodles
 garlic butter pasta
-garlic noodles
 goulash pasta
 green rice
 one-pot pasta
@@ -3478,6 +3708,10 @@ spaghetti napoli
 spinach and ricotta cannelloni
 stuffed pasta shells
 tetrazzini
+@ DISHFOOD noun ambiguous
+rice cake
+@ DISHFOOD noun mass ambiguous
+cold noodles
 
 # ---- sandwiches, wraps, pizzas and small plates -----------------------------
 @ DISH noun
@@ -3528,7 +3762,6 @@ wood-fired pizza
 bacon-wrapped dates
 baked camembert
 blooming bread
-chopped liver
 fried brie
 fried halloumi
 garlic pizza bread
@@ -3539,6 +3772,8 @@ pizza toast
 scotch woodcock : proper=1
 shrimp toast
 toasted cheese
+@ DISHFOOD noun ambiguous
+tortilla wrap
 
 # ---- curries and everyday mains named by what is in them --------------------
 @ DISH noun
@@ -3546,7 +3781,6 @@ bean chili
 beef chili
 carrot and coriander soup
 chicken and rice soup
-chicken bake
 corn and crab soup
 garden vegetable soup
 pea and mint soup
@@ -3604,7 +3838,7 @@ root beer float
 rosé spritzer
 sazerac
 sherbet drink
-slushie = slushy, slushee
+slushie = slushee
 strawberry shake
 tamarind drink
 tequila sunrise
@@ -3664,8 +3898,51 @@ tepache
 thai tea : proper=1
 turkish coffee : proper=1
 whipped coffee
+@ DISHFOOD noun ambiguous
+cappuccino
+elderflower fizz
+mimosa
+white russian : proper=1
+@ DISHFOOD noun mass ambiguous
+advocaat
+cold brew coffee
+eggnog = egg nog
+elderflower cordial
+fruit punch
+hibiscus tea
+iced coffee
+kvass
+lime cordial
+watermelon juice
 
 # ----  -----------------------------------------------------------------------
 @ DISH noun mass
 chakli
 murukku
+@ DISHFOOD noun ambiguous
+aubergine
+@ DISHFOOD noun mass ambiguous
+barley
+beetroot
+bok choy
+bulgur
+courgettes
+eggplant
+leeks
+lima beans
+mushrooms
+okra
+parsnips
+pinto beans
+plantains
+quinoa
+squash
+swede
+swiss chard : proper=1
+turnips
+yams
+zucchini
+
+# ---- plain plates and other names -------------------------------------------
+@ DISHFOOD noun mass ambiguous
+carrots

@@ -651,6 +651,61 @@ layer : weak
 shell : weak
 skewer : weak
 salad : weak
+hollandaise : mass
+béarnaise : mass
+beurre blanc : mass
+velouté
+mornay
+remoulade = rémoulade
+romesco : mass
+rouille : mass
+persillade : mass
+pistou : mass
+mignonette
+pebre : mass
+guasacaca : mass
+mojo
+zhoug = schug, zhug : mass
+shatta : mass
+toum : mass
+chermoula : mass
+dukkah = duqqa : mass
+sambol
+nuoc cham = nước chấm : mass
+nam jim : mass
+duxelles : mass
+pangrattato : mass
+chaunk = chhonk, chonk : mass
+baghar : mass
+vaghar : mass
+birista : mass
+jus : mass
+gastrique
+reduction : weak
+infusion : weak
+cure : weak
+pickling liquid
+praline : weak
+crème pâtissière = creme patissiere, crème pat, creme pat : mass
+crème anglaise : mass
+chantilly : mass
+frangipane : mass
+nappage : mass
+tuile
+meringue top
+pie top
+pie lid
+pastry lid
+pastry case
+tart case
+biscuit base
+cookie base
+crumb base
+tangzhong : mass
+poolish : mass
+biga
+levain : mass
+preferment
 wet ingredient
 dry ingredient
 
