@@ -76,6 +76,7 @@ assemble_draft(struct arena *a, const struct grammar *g, struct script *s,
 	roles_give(m);
 	schedule_make(m);
 	drop_counts(m);
+	measures_drop_yields(m);
 	m->d->measure = m->measure.v;
 	m->d->measures = m->measure.n;
 	return m;

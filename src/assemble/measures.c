@@ -311,24 +311,6 @@ portion_find(const struct maker *m, struct span food, struct portion *out)
 	return food.end > food.beg && portion_within(m, food.end - 1, out);
 }
 
-/* True where the words stand in what is said to be made: "makes eight rolls". */
-static bool
-is_yield(const struct maker *m, struct span words)
-{
-	const struct level *l = chart_level(&m->c, "yield");
-	size_t lo = 0, hi = l ? l->node.n : 0;
-
-	while (lo < hi) {
-		size_t mid = (lo + hi) / 2;
-
-		if (l->node.v[mid].end <= words.beg)
-			lo = mid + 1;
-		else
-			hi = mid;
-	}
-	return l && lo < l->node.n && node_is(&m->c, &l->node.v[lo], "YIELD");
-}
-
 /* "one of the eggs" takes of what is there; "a fish stew" is no fish, and "an
  * onion stain" no onion. */
 static bool
@@ -341,7 +323,7 @@ is_counted(const struct maker *m, struct span words)
 		return false;
 	if (token_has(m, words.beg, "ART") && token_has(m, words.end, "UNLISTED"))
 		return false;
-	return !is_yield(m, words);
+	return true;
 }
 
 /* Three eggs: the number and the food, as one count. */
@@ -509,5 +491,44 @@ measures_collect(struct maker *m)
 		qsort(m->measure.v, m->measure.n, sizeof *m->measure.v, in_order);
 	for (size_t i = 0; amend && i < amend->node.n; i++)
 		note_amend(m, &amend->node.v[i]);
+	drop_empty(m);
+}
+
+/* True where a paragraph holds the node's words alone: a line of a list. */
+static bool
+is_list_line(const struct maker *m, const struct node *n)
+{
+	const struct cue *c = &m->s->cue[m->c.tokens.token.v[n->beg].cue];
+	struct span said = node_text(&m->c, n);
+
+	return c->paragraph && said.beg == c->text.beg && said.end == c->text.end;
+}
+
+static bool
+is_said_yield(const struct maker *m, struct span source)
+{
+	for (size_t i = 0; i < m->d->dishes; i++)
+		for (size_t k = 0; k < m->d->dish[i].yields_said; k++)
+			if (m->d->dish[i].yield_said[k].place.span.beg == source.beg)
+				return true;
+	return false;
+}
+
+void
+measures_drop_yields(struct maker *m)
+{
+	const struct level *l = chart_level(&m->c, "yield");
+
+	for (size_t i = 0; l && i < l->node.n; i++) {
+		const struct node *n = &l->node.v[i];
+		struct measure *x;
+
+		if (!node_is(&m->c, n, "YIELD") || is_list_line(m, n) ||
+		    !is_said_yield(m, script_source(m->s, node_text(&m->c, n))))
+			continue;
+		x = measure_in(m, n);
+		if (x && (!x->value.unit || !x->value.unit->has_base))
+			x->text.n = 0;
+	}
 	drop_empty(m);
 }

@@ -83,6 +83,8 @@ struct str fold_heat(const struct maker *m, const struct node *level);
 
 /* measures.c: fills m->measure in script order. */
 void measures_collect(struct maker *m);
+/* Takes out what a dish yields, once yields_find has told: "makes eight rolls". */
+void measures_drop_yields(struct maker *m);
 /* "3 garlic cloves", "2 celery stalks", "10 mint leaves": what is counted is a
  * part that the food's words end with, or that stands right after them. */
 struct portion {
