@@ -46,21 +46,21 @@ put_masthead(struct buf *out, const struct draft *d)
 
 /* The strip that stays in sight: where to go, and in which units to read. */
 static void
-put_strip(struct buf *out)
+put_strip(struct buf *out, const struct tamis_style *style)
 {
-	static const char *const units[] = {"said", "metric", "us"};
-	static const char *const names[] = {"As said", "Metric", "US"};
+	const char *const units[VARIANT_UNITS] = {
+	    style->units == UNITS_BOTH ? "Both" : "As said", "Metric", "US"};
 
 	buf_put_z(out,
 	    "<div class=\"strip\">\n<nav aria-label=\"Sections\"><a href=\"#timeline\">"
 	    "Timeline</a> <a href=\"#script\">Script</a> <a href=\"#recipes\">Recipes</a> "
 	    "<a href=\"#queries\">Queries</a></nav>\n"
 	    "<fieldset class=\"units\" hidden><legend>Units</legend>");
-	for (size_t i = 0; i < sizeof units / sizeof *units; i++)
+	for (size_t i = 0; i < VARIANT_UNITS; i++)
 		buf_fmt(out,
-		    "<label><input type=\"radio\" name=\"units\" value=\"%s\"%s>"
+		    "<label><input type=\"radio\" name=\"units\" value=\"%zu\"%s>"
 		    "<span>%s</span></label>",
-		    units[i], i == 0 ? " checked" : "", names[i]);
+		    i, i == variants_units(style) ? " checked" : "", units[i]);
 	buf_put_z(out,
 	    "</fieldset>\n<p id=\"told\" class=\"unseen\" aria-live=\"polite\"></p>"
 	    "\n</div>\n");
@@ -133,13 +133,17 @@ write_html(const struct draft *d, const struct grammar *g, const struct tamis_st
     struct buf *out)
 {
 	struct ties t = ties_of(out->arena, d);
-	struct recipe_page page = {
-	    .draft = d, .grammar = g, .style = style, .ties = &t, .heading = 3};
+	struct recipe_page page = {.draft = d,
+	    .grammar = g,
+	    .style = style,
+	    .ties = &t,
+	    .variants = variants_of(&t, g, style),
+	    .heading = 3};
 
 	page_open(out, d, "proof", "type.css proof.css");
 	buf_put_z(out, "<body class=\"proof\">\n");
 	put_masthead(out, d);
-	put_strip(out);
+	put_strip(out, style);
 	buf_put_z(out, "<main>\n");
 	put_timeline(out, &t);
 	put_script(out, &t);

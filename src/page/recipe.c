@@ -7,7 +7,6 @@
 
 #include "base/print.h"
 #include "house/portion.h"
-#include "page/quantity.h"
 #include "page/queries.h"
 #include "publish/video.h"
 #include "write/escape.h"
@@ -95,12 +94,16 @@ put_time(struct card *c, const struct place *p, uint32_t thing)
 static void
 put_fact(struct card *c, const char *class, uint32_t thing, struct str text)
 {
+	bool open;
+
 	if (text.n == 0)
 		return;
 	buf_fmt(c->out, "<li class=\"%s\"", class);
 	put_thing(c, thing);
 	buf_put_char(c->out, '>');
-	put_said(c, thing, text);
+	open = open_words(c, thing);
+	variants_put(c->out, c->page->variants, thing, LINE_QUANTITY, text);
+	close_words(c, open);
 	buf_put_z(c->out, "</li>");
 }
 
@@ -142,34 +145,6 @@ put_heading(struct card *c, int below, struct str text)
 	buf_fmt(c->out, "</h%d>\n", level);
 }
 
-/* For how many: what the page's switch scales by. */
-static void
-put_scale(struct card *c)
-{
-	const struct dish *d = c->dish;
-	bool known = d->yield.present && d->yield.known && d->yield.min.num > 0;
-	struct ratio from = known ? d->yield.min : ratio_int(1);
-	struct buf title = buf_in(c->out->arena);
-
-	if (!c->page->ties)
-		return;
-	text_dish_title(&title, d);
-	buf_fmt(c->out, "<p class=\"scale\" data-from=\"%g\" hidden>", ratio_double(from));
-	buf_put_z(c->out, "<button type=\"button\" class=\"less\" aria-label=\"Fewer of ");
-	escape_html(c->out, buf_str(&title));
-	buf_put_z(c->out, "\">\xe2\x88\x92</button><label>");
-	buf_put_z(c->out, known ? "For " : "Times ");
-	buf_fmt(c->out,
-	    "<input type=\"number\" min=\"1\" max=\"99\" step=\"any\" value=\"%g\" "
-	    "aria-label=\"%s, ",
-	    ratio_double(from), known ? "Yield" : "Batches");
-	escape_html(c->out, buf_str(&title));
-	buf_put_z(c->out, "\"></label><button type=\"button\" class=\"more\" "
-			  "aria-label=\"More of ");
-	escape_html(c->out, buf_str(&title));
-	buf_put_z(c->out, "\">+</button></p>\n");
-}
-
 static void
 put_head(struct card *c)
 {
@@ -184,59 +159,35 @@ put_head(struct card *c)
 	put_queries(c, -1, -1);
 	buf_fmt(c->out, "</h%d>\n", c->page->heading);
 	put_facts(c);
-	put_scale(c);
+	if (c->page->variants)
+		variants_put_times(c->out, c->page->variants, c->index);
 }
 
 /* ---- ingredients -------------------------------------------------------- */
 
 static void
-put_after(struct card *c, const char *glue, struct str text)
+put_piece(struct card *c, uint32_t thing, enum piece_of_line piece, struct str text)
 {
-	if (text.n == 0)
-		return;
-	buf_put_z(c->out, glue);
-	escape_html(c->out, text);
+	variants_put(c->out, c->page->variants, thing, piece, text);
 }
 
-static void
-put_alternative(struct card *c, const struct alternative *a)
-{
-	buf_put_z(c->out, ", or ");
-	quantity_put_amount(c->out, &a->amount);
-	if (a->amount.present)
-		buf_put_char(c->out, ' ');
-	escape_html(c->out, a->item);
-}
-
-/* The line of text_ingredient(), with its parts in elements. */
 static void
 put_ingredient(struct card *c, const struct ingredient *in, uint32_t thing)
 {
-	struct buf note = buf_in(c->out->arena), item = buf_in(c->out->arena);
-	size_t before;
+	struct line line = line_of(c->out->arena, &c->house, in);
 	bool open;
 
 	buf_put_z(c->out, "<li");
 	put_thing(c, thing);
 	buf_put_char(c->out, '>');
 	open = open_words(c, thing);
-	before = c->out->n;
-	quantity_put(c->out, &c->house, in);
-	if (c->out->n > before)
+	put_piece(c, thing, LINE_QUANTITY, line.piece[LINE_QUANTITY]);
+	if (line.piece[LINE_QUANTITY].n)
 		buf_put_char(c->out, ' ');
-	buf_put_z(c->out, "<span class=\"item\">");
-	text_item(&item, &c->house, in);
-	escape_html(c->out, buf_str(&item));
-	buf_put_z(c->out, "</span>");
+	put_piece(c, thing, LINE_ITEM, line.piece[LINE_ITEM]);
 	close_words(c, open);
-	quantity_put_other(c->out, &c->house, in);
-	put_after(c, ", ", in->preparation);
-	text_note(&note, in);
-	put_after(c, ", ", buf_str(&note));
-	for (size_t i = 0; i < in->alternatives; i++)
-		put_alternative(c, &in->alternative[i]);
-	if (in->optional)
-		buf_put_z(c->out, ", optional");
+	put_piece(c, thing, LINE_OTHER, line.piece[LINE_OTHER]);
+	put_piece(c, thing, LINE_REST, line.piece[LINE_REST]);
 	buf_put_z(c->out, "</li>\n");
 }
 
@@ -296,7 +247,7 @@ put_step(struct card *c, const struct method_step *m)
 	buf_put_z(c->out, "<li");
 	put_thing(c, thing);
 	buf_put_char(c->out, '>');
-	quantity_put_sentence(c->out, m->step->text, m->part, m->step);
+	put_piece(c, thing, LINE_QUANTITY, m->step->text);
 	put_time(c, &m->step->place, thing);
 	put_queries(c, (int)part, (int)step);
 	buf_put_z(c->out, "</li>\n");
