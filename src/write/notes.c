@@ -12,6 +12,7 @@
 
 struct notes {
 	struct arena *arena;
+	const struct house *house;
 	VEC(struct str) list;
 };
 
@@ -37,7 +38,8 @@ add_scale(struct notes *n, struct ratio min, struct ratio max, const struct unit
 {
 	struct buf b = buf_in(n->arena), cue = buf_in(n->arena), scale = buf_in(n->arena);
 
-	text_cue(&cue, at);
+	if (!n->house->style->no_time_codes)
+		text_cue(&cue, at);
 	text_title(&scale, u->name);
 	print_decimals(&b, min, max);
 	if (cue.n)
@@ -83,8 +85,9 @@ own_caution(const struct tamis_style *s, struct str topic)
 
 /* The row of the region, where there is one; what has no profile is for all. */
 static void
-add_caution(struct notes *n, const struct house *h, const struct table *t, size_t row)
+add_caution(struct notes *n, const struct table *t, size_t row)
 {
+	const struct house *h = n->house;
 	int topic = table_column(t, "topic"), profile = table_column(t, "profile");
 	struct str name = table_cell(t, row, topic);
 	const struct tamis_caution *own = own_caution(h->style, name);
@@ -101,8 +104,9 @@ add_caution(struct notes *n, const struct house *h, const struct table *t, size_
 }
 
 static void
-add_cautions(struct notes *n, const struct dish *d, const struct house *h)
+add_cautions(struct notes *n, const struct dish *d)
 {
+	const struct house *h = n->house;
 	const struct table *t = h->grammar ? grammar_table(h->grammar, "cautions") : NULL;
 	int topic = t ? table_column(t, "topic") : -1;
 	int profile = t ? table_column(t, "profile") : -1;
@@ -111,7 +115,7 @@ add_cautions(struct notes *n, const struct dish *d, const struct house *h)
 		struct str name = table_cell(t, i, topic);
 
 		if (name.n && !table_cell(t, i, profile).n && has_group(d, name))
-			add_caution(n, h, t, i);
+			add_caution(n, t, i);
 	}
 }
 
@@ -149,8 +153,9 @@ put_times(struct buf *b, struct ratio scale)
 
 /* "Amounts are twice the script's. Times, temperatures and pan sizes ..." */
 static void
-add_rescaled(struct notes *n, const struct dish *d, const struct house *h)
+add_rescaled(struct notes *n, const struct dish *d)
 {
+	const struct house *h = n->house;
 	struct buf b = buf_in(n->arena), pans = buf_in(n->arena);
 
 	if (d->scale.den == 0) {
@@ -174,16 +179,16 @@ add_rescaled(struct notes *n, const struct dish *d, const struct house *h)
 struct str *
 notes_of(struct arena *a, const struct dish *d, const struct house *h, size_t *count)
 {
-	struct notes n = {.arena = a};
+	struct notes n = {.arena = a, .house = h};
 
-	add_rescaled(&n, d, h);
+	add_rescaled(&n, d);
 	for (size_t i = 0; i < d->notes; i++)
 		add(&n, d->note[i]);
 	for (size_t i = 0; i < d->parts; i++)
 		for (size_t j = 0; j < d->part[i].steps; j++)
 			add_step(&n, &d->part[i].step[j]);
 	if (!h->style->no_cautions)
-		add_cautions(&n, d, h);
+		add_cautions(&n, d);
 	*count = n.list.n;
 	return n.list.v;
 }
