@@ -165,6 +165,10 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 		d->appliance = "stove";
 		return;
 	}
+	/* "berries from the freezer, ten minutes on medium" */
+	if (word && d->temperature.heat.n &&
+	    (str_is_z(str_of(word), "freeze") || str_is_z(str_of(word), "chill")))
+		word = NULL;
 	if (word && d->duration.present) {
 		take(m, d, word);
 		return;
