@@ -228,3 +228,38 @@ reckon
 reckons
 says
 claims
+
+# ---- words for what was named before
+@ SUMWORD
+spice
+spices
+herbs
+aromatics
+vegetables
+seasoning
+seasonings
+toppings
+trimmings
+@ MADEWORD
+sauce
+dressing
+filling
+topping
+batter
+dough
+glaze
+icing
+frosting
+marinade
+rub
+paste
+stuffing
+gravy
+syrup
+mixture
+mix
+drizzle
+crumb
+crust
+coating
+brine

@@ -111,7 +111,8 @@ food_is_product(const struct draft *d, const struct ingredient *in)
 	for (size_t i = 0; i < d->dishes; i++) {
 		const struct dish *dish = &d->dish[i];
 
-		if (words_end(in->item, dish->name) || words_end(dish->name, in->key))
+		if (words_end(in->item, dish->name) || words_end(dish->name, in->key) ||
+		    words_end(dish->name, in->item))
 			return true;
 		for (size_t p = 0; p < dish->parts; p++)
 			if (words_end(dish->part[p].name, in->key) ||

@@ -143,7 +143,9 @@ only_waits(const struct step *s)
 static bool
 needs_end(const struct check *k, const struct step *s)
 {
-	if (s->preheats || facts_has_action(k, "own_cues", s->action))
+	/* to leave something where it is takes no time */
+	if (s->preheats || facts_has_action(k, "own_cues", s->action) ||
+	    str_is_z(s->action, "leave"))
 		return false;
 	return only_waits(s) || (s->heats && facts_has_action(k, "times", s->action));
 }

@@ -207,7 +207,7 @@ flour_grams(const struct part *p)
 	for (size_t i = 0; i < p->ingredients; i++) {
 		const struct ingredient *in = &p->ingredient[i];
 
-		if (food_is(in, "flour") && in->metric.known && in->metric.unit &&
+		if (food_is(in, "flour grain nut") && in->metric.known && in->metric.unit &&
 		    in->metric.unit->dimension == DIM_MASS)
 			sum = ratio_add(sum, in->metric.max);
 	}

@@ -223,6 +223,17 @@ cooked_before(const struct check *k, struct place place, struct cursor *out)
 	return found;
 }
 
+/* What it is of is what the dish has; the step's foods may be its oil. */
+static void
+check_loose(struct check *k, struct cursor *c, const struct inside *r)
+{
+	struct step any = *c->step;
+
+	any.uses = 0;
+	c->step = &any;
+	check_reading(k, c, r);
+}
+
 static void
 check_loose_readings(struct check *k)
 {
@@ -234,7 +245,7 @@ check_loose_readings(struct check *k)
 		if (is_loose(k, m) && cooked_before(k, m->place, &c) &&
 		    facts_celsius(k, m->value.unit, m->value.min, &r.min) &&
 		    facts_celsius(k, m->value.unit, m->value.max, &r.max))
-			check_reading(k, &c, &r);
+			check_loose(k, &c, &r);
 	}
 }
 

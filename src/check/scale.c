@@ -9,7 +9,7 @@
 /* From here to there a number is an oven setting in both scales: 180 °F keeps
  * food warm and roasts slowly, 260 °C (500 °F, gas mark 10) is as hot as home
  * ovens go. Common practice. */
-enum { BOTH_LOW = 180, BOTH_HIGH = 260, WEATHER_HIGH = 120 };
+enum { BOTH_LOW = 180, BOTH_HIGH = 260, WEATHER_C = 45, WEATHER_F = 120 };
 
 /* Two settings in one breath: "220, that's 200 in a fan". */
 enum { ONE_BREATH = 60 };
@@ -105,12 +105,13 @@ appliance_of(const struct check *k, const struct measure *m)
 	return NULL;
 }
 
-/* Too cold for any appliance, and nothing is set to it: the weather. */
+/* Too cold for any appliance: the weather. */
 static bool
-is_weather(const struct check *k, const struct measure *m)
+is_weather(const struct measure *m)
 {
-	return m->role == ROLE_APPLIANCE && !appliance_of(k, m) &&
-	       ratio_order(m->value.max, ratio_int(WEATHER_HIGH)) < 0;
+	int64_t high = m->value.unit->metric ? WEATHER_C : WEATHER_F;
+
+	return m->role == ROLE_APPLIANCE && ratio_order(m->value.max, ratio_int(high)) < 0;
 }
 
 static bool
@@ -197,7 +198,7 @@ check_missing_scale(struct check *k)
 
 		if (!is_degrees(m) || m->unit_stated || m->converted ||
 		    !m->value.unit->has_base || is_told_after(k->draft, i) ||
-		    is_weather(k, m) || is_plain(k, i))
+		    is_weather(m) || is_plain(k, i))
 			continue;
 		check_scale(k, m, &e);
 	}

@@ -157,7 +157,7 @@ is_taken_back(const struct maker *m, uint32_t token, bool own)
 {
 	const struct clause *q = clause_of(m, token);
 
-	if (q && (q->other || (q->kind == CLAUSE_NOT && !own)))
-		return true;
-	return !own && is_negated(m, token);
+	if (own)
+		return false;
+	return (q && (q->other || q->kind == CLAUSE_NOT)) || is_negated(m, token);
 }

@@ -19,7 +19,7 @@ lexeme_of(const struct maker *m, struct str words, const char *class_name)
 static bool
 is_generic(const struct maker *m, struct str key)
 {
-	return lexeme_of(m, key, "GENERICFOOD") != NULL;
+	return lexeme_of(m, key, "GENERICFOOD") || lexeme_of(m, key, "SUMWORD");
 }
 
 static void

@@ -387,7 +387,7 @@ fill_cue(const struct maker *m, struct doneness *d)
 		const struct reading *r = token_reading(m, i, "STATE");
 
 		d->mixture = d->mixture || is_of_mixture(m, i);
-		shells = shells || token_is(m, i, "shells");
+		shells = shells || str_starts(token_of(m, i)->norm, STR("shell"));
 		meat = meat || (r && lexeme_has(r->lexeme, "meat"));
 		weak = weak || (r && lexeme_has(r->lexeme, "weak"));
 		strong = strong || (r && !lexeme_has(r->lexeme, "weak")) ||
@@ -397,6 +397,28 @@ fill_cue(const struct maker *m, struct doneness *d)
 	d->weak = weak && !strong;
 	if (food < end && !d->mixture && !shells)
 		d->subject = food_key(m, food);
+}
+
+/* "and what you want is pink all over": a sign that meat is cooked, told after
+ * a step that has none. */
+static void
+find_cue(const struct maker *m, const struct stretch *x)
+{
+	struct doneness *d = &x->step->doneness;
+
+	if (!x->step->heats || d->known || d->text.n)
+		return;
+	for (uint32_t i = x->beg; i < x->end; i++) {
+		const struct reading *r = token_reading(m, i, "STATE");
+		const struct node n = {i, i + 1, RAW};
+
+		if (!r || !lexeme_has(r->lexeme, "meat") || is_conditional(m, i) ||
+		    is_taken_back(m, i, false))
+			continue;
+		d->text = token_of(m, i)->norm;
+		d->place = place_of_node(m, &n);
+		return;
+	}
 }
 
 static void
@@ -417,6 +439,7 @@ told_fill(struct maker *m)
 		fill_kind(m, t.stretch.v[i].step);
 		fill_products(&t, &t.stretch.v[i]);
 		drop_conditional(m, &t.stretch.v[i].step->doneness);
+		find_cue(m, &t.stretch.v[i]);
 		if (t.stretch.v[i].step->doneness.text.n)
 			fill_cue(m, &t.stretch.v[i].step->doneness);
 	}

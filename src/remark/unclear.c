@@ -48,6 +48,20 @@ was_done(const struct maker *m, uint32_t food, const struct lexeme *action)
 	return false;
 }
 
+/* "fried onions" as one word of the lexicon: the action of its first word. */
+static const struct lexeme *
+action_within(const struct maker *m, uint32_t token)
+{
+	struct str words = token_of(m, token)->norm;
+	size_t cut = str_find_char(words, ' ');
+	const struct entry *e =
+	    cut < words.n ? lexicon_find(&m->g->lexicon, str_cut(words, 0, cut)) : NULL;
+	const struct reading *r =
+	    e ? entry_reading(e, grammar_class(m->g, "ACTION_ED")) : NULL;
+
+	return r ? r->lexeme : NULL;
+}
+
 /* Something before the words is what they mean; `done`: it was done to it. */
 static bool
 was_named(const struct maker *m, uint32_t before, uint32_t head, const struct lexeme *done)
@@ -76,8 +90,8 @@ has_worked(const struct maker *m, uint32_t token)
 static bool
 is_general(const struct maker *m, uint32_t token)
 {
-	return token_has(m, token, "GENERICFOOD") || token_has(m, token, "PARTHEAD") ||
-	       token_has(m, token, "STATENOUN") || token_has(m, token, "THING");
+	return token_has(m, token, "GENERICFOOD") || token_has(m, token, "MADEWORD") ||
+	       (token_has(m, token, "THING") && !token_has(m, token, "PARTHEAD"));
 }
 
 static void
@@ -90,6 +104,8 @@ add_rest(struct remarks *r, const struct node *n, const struct field_nodes *name
 	for (uint32_t i = beg; i < head; i++)
 		if (token_has(m, i, "ACTION_ED"))
 			done = action_of(m, i);
+	if (!done)
+		done = action_within(m, head);
 	if (is_general(m, head) ? has_worked(m, n->beg) : was_named(m, n->beg, head, done))
 		return;
 	remark_add(r, REMARK_UNCLEAR_REFERENCE, (struct span){n->beg, n->end}, STR(""));
