@@ -2,9 +2,9 @@
 # as one ("toad in the hole"). dishes.lex has the common ones and the words
 # that go before them.
 #
-# DISH      a dish by itself
-# DISHFOOD ambiguous   as often a food that is bought, or a plain word
-# DISH PARTHEAD        a dish, or a part that goes with one
+# DISH      a dish by its name alone
+# DISHFOOD  as often a food that is bought, or a plain word
+# PARTHEAD  as often a part that goes with a dish
 # proper=N  its first N words are written with a capital
 
 # ---- soups ------------------------------------------------------------------
@@ -759,7 +759,6 @@ jeyuk bokkeum
 jian bing = jianbing
 jiaozi
 jjampong = jjamppong
-jjim
 jjimdak
 kaeng phet
 kaiseki
@@ -1234,13 +1233,12 @@ vitumbua
 waakye
 wali wa nazi
 zigni
-@ DISH PARTHEAD noun mass
-chermoula
-shito
 @ DISHFOOD noun mass ambiguous
 attiéké
 biltong
+chermoula
 matoke = matooke
+shito
 
 # ---- caribbean --------------------------------------------------------------
 @ DISH noun
@@ -1318,12 +1316,11 @@ sorrel drink
 soup joumou
 tembleque
 titiwi accra
-@ DISH PARTHEAD noun mass
-pikliz
 @ DISHFOOD noun ambiguous
 johnny cake = johnnycake, journey cake
 @ DISHFOOD noun mass ambiguous
 flying fish
+pikliz
 stew peas
 
 # ---- latin america ----------------------------------------------------------
@@ -1544,7 +1541,7 @@ virado
 xim xim
 yuca con mojo
 yuca frita
-@ DISH PARTHEAD noun mass
+@ DISHFOOD noun mass ambiguous
 chow-chow = chowchow
 curtido
 salsa macha
@@ -1672,23 +1669,22 @@ steak haché
 tarte au citron
 tarte normande
 truffade
-@ DISH PARTHEAD noun
-velouté
 @ DISH PARTHEAD noun mass
-béarnaise
-mushroom duxelles
 nougatine
-rouille
 @ DISHFOOD noun ambiguous
 charlotte
 madeleine
 marquise
 quenelle
 vacherin
+velouté
 vol-au-vent
 @ DISHFOOD noun mass ambiguous
+béarnaise
 crudités
 escargots
+mushroom duxelles
+rouille
 speculaas = speculoos
 
 # ---- italy, spain, portugal -------------------------------------------------
@@ -2141,6 +2137,7 @@ zrazy
 đuveč
 @ DISH PARTHEAD noun mass
 ajvar
+@ DISHFOOD noun mass ambiguous
 skordalia
 
 # ---- britain and ireland ----------------------------------------------------
@@ -2158,7 +2155,6 @@ banoffee pie
 bath bun : proper=1
 battenberg = battenberg cake : proper=1
 beef and ale pie
-bramble jelly
 bridie
 butterfly cake
 cabinet pudding
@@ -2170,7 +2166,6 @@ chelsea bun : proper=1
 chicken and leek pie
 chicken and mushroom pie
 chip butty
-christmas dinner : proper=1
 clootie dumpling
 coffee and walnut cake
 cottage loaf : plural=loaves
@@ -2189,10 +2184,8 @@ egg and cress sandwich
 empire biscuit
 eve's pudding : proper=1
 fidget pie
-fish supper
 forfar bridie : proper=1
 fruit fool
-full breakfast
 girdle scone
 glamorgan sausage : proper=1
 gooseberry fool
@@ -2202,12 +2195,10 @@ hog roast
 hog's pudding
 homity pie
 iced finger
-irish breakfast : proper=1
 jam roly-poly : plural=roly-polies
 lardy cake
 leek and potato soup
 madeira cake : proper=1
-malt loaf : plural=loaves
 manchester tart : proper=1
 manx broth : proper=1
 marble cake
@@ -2219,7 +2210,6 @@ potato and leek soup
 potato farl
 queen cake
 raised pie
-roast beef dinner
 rum baba
 saffron bun
 sausage plait
@@ -2246,7 +2236,6 @@ sussex pond pudding : proper=1
 tea loaf : plural=loaves
 toffee apple
 treacle sponge
-turkey dinner
 ulster fry : proper=1
 vanilla slice
 veal and ham pie
@@ -2317,16 +2306,17 @@ spotted dick
 steak and chips
 strawberries and cream
 treacle toffee
-wheaten bread
 @ DISH PARTHEAD noun
-bread and butter pickle
 lemon drizzle
 @ DISHFOOD noun ambiguous
+bramble jelly
+bread and butter pickle
 cream slice
 custard cream
 fruit loaf : plural=loaves
 iced bun
 macaroon
+malt loaf : plural=loaves
 oatcake
 roly-poly : plural=roly-polies
 teacake = tea cake
@@ -2334,6 +2324,7 @@ teacake = tea cake
 fried bread
 orange squash
 potato bread
+wheaten bread
 
 # ---- united states and canada -----------------------------------------------
 @ DISH noun
@@ -2343,7 +2334,6 @@ apple brown betty
 apple crisp
 apple pan dowdy = apple pandowdy
 armadillo egg
-benedict
 bierock
 black and white cookie
 black bottom pie
@@ -2396,7 +2386,7 @@ ham loaf : plural=loaves
 hermit cookie
 hoagie
 horseshoe sandwich
-hot dish = hotdish
+hotdish
 hummingbird cake
 ice cream float
 impossible pie
@@ -2414,7 +2404,6 @@ layer cake
 layered salad
 lemon bar
 lemon square
-lobster bake
 lobster roll
 loose meat sandwich
 low country boil
@@ -2469,7 +2458,6 @@ skillet lasagna
 smash burger = smashburger
 snack cake
 sonoran hot dog : proper=1
-spaghetti squash bake
 stuffed bell pepper
 stuffed mushroom
 sub sandwich
@@ -2480,7 +2468,6 @@ taco pie
 taco salad
 tamale pie
 texas sheet cake : proper=1
-thanksgiving dinner : proper=1
 thimble cookie
 three bean salad
 thumbprint cookie
@@ -2612,22 +2599,17 @@ tomato aspic
 toutons
 vegetable dip
 zucchini bread
-@ DISH PARTHEAD noun
-cranberry relish
 @ DISH PARTHEAD noun mass
-cornbread dressing
-cornbread stuffing
-cranberry sauce
 oyster dressing
-ranch dip
 red eye gravy
 rice dressing
-sausage gravy
 sawmill gravy
 @ DISHFOOD noun ambiguous
+benedict
 buttermilk biscuit
 chicken nugget
 chicken tender
+cranberry relish
 gingersnap
 peanut butter cup
 soft pretzel
@@ -2638,8 +2620,13 @@ brown bread
 cheese dip
 cold brew
 corn on the cob
+cornbread dressing
+cornbread stuffing
+cranberry sauce
 popcorn
 potato skins = potato skin
+ranch dip
+sausage gravy
 scrapple
 snack mix
 taffy
@@ -2675,7 +2662,6 @@ honey joy
 impossible quiche
 jaffle
 jelly slice
-lemon slice
 lolly slice
 louise cake : proper=1
 louise slice : proper=1
@@ -2737,7 +2723,6 @@ bolani
 bolo bao
 boule
 campagne loaf : plural=loaves
-cheese biscuit
 cheese loaf : plural=loaves
 cheese twist
 chelsea loaf : plural=loaves
@@ -2748,13 +2733,10 @@ date loaf : plural=loaves
 devonshire split : proper=1
 dutch crunch roll
 fan tan roll
-farmhouse loaf : plural=loaves
 fig roll
 finger bun
 flaky biscuit
-fruit bun
 garlic bread twist
-granary loaf : plural=loaves
 griddle cake
 khameeri roti
 lemon loaf : plural=loaves
@@ -2769,31 +2751,23 @@ pistolet
 poppy seed roll
 pretzel bite
 refrigerator roll
-rye loaf : plural=loaves
 sally lunn : proper=2
 sandwich loaf : plural=loaves
-seeded loaf : plural=loaves
 sippet
 spelt loaf : plural=loaves
 spiced bun
 staffordshire oatcake : proper=1
-sticky bun
 sultana loaf : plural=loaves
 sweet bun
-sweet roll
 tin loaf : plural=loaves
 viennese whirl
 white loaf : plural=loaves
 wholemeal loaf : plural=loaves
-yeast roll
 @ DISH noun mass
 anadama bread
-beer bread
-biscotti
 buttermilk bread
 carta di musica
 cheese bread
-cinnamon bread
 cloud bread
 coconut bread
 cottage bread
@@ -2801,13 +2775,11 @@ cranberry orange bread
 cuban bread : proper=1
 dutch oven bread
 easter bread : proper=1
-fruit bread
 fry jacks
 frying pan bread
 garlic and cheese bread
 garlic dough balls = dough balls
 griddle bread
-gua bao
 hard dough bread = hardo bread
 herb bread
 hokkaido milk bread : proper=1
@@ -2817,40 +2789,39 @@ lavosh
 limpa
 matnakash
 nut bread
-oat bread
 oatmeal bread
 onion bread
 pane pugliese
 party bread
-pugliese
 saj bread
 salt-rising bread
 scofa bread
-shokupan
 skillet bread
-spelt bread
 stuffed bread
 tangzhong bread
 tear-and-share bread = tear and share
 tiger bread
 vánočka bread
-walnut bread
 @ DISHFOOD noun ambiguous
 baguette
 bolillo
 brioche bun
 brioche loaf : plural=loaves
 burger bun
+cheese biscuit
 ciabatta roll
 crescent roll
 crispbread
 croissant
 crusty loaf : plural=loaves
 crusty roll
+farmhouse loaf : plural=loaves
 finger roll
 flour tortilla
 french loaf : plural=loaves proper=1
+fruit bun
 garlic naan
+granary loaf : plural=loaves
 hawaiian roll : proper=1
 hot dog bun
 kaiser roll
@@ -2858,26 +2829,41 @@ naan bread
 parker house roll : proper=1
 potato roll
 pretzel bun
+rye loaf : plural=loaves
+seeded loaf : plural=loaves
 soft roll
 sourdough loaf : plural=loaves
+sticky bun
+sweet roll
+yeast roll
 @ DISHFOOD noun mass ambiguous
+beer bread
+biscotti
+cinnamon bread
 crackers
 crusty bread
 french bread : proper=1
+fruit bread
+gua bao
 lavash
 matzo = matzah
 milk bread
 multigrain bread
+oat bread
 olive bread
 pita bread
 pocket bread
+pugliese
 pumpernickel
 raisin bread
 rye bread
 sandwich bread
+shokupan
 sourdough bread
+spelt bread
 tomato bread
 turkish bread : proper=1
+walnut bread
 wheat bread
 white sandwich bread
 wholemeal bread
@@ -2907,7 +2893,6 @@ shirred egg
 silver dollar pancake
 smoothie bowl
 soufflé omelette
-turkish breakfast : proper=1
 western omelette = western omelet
 @ DISH noun mass
 bagel and lox
@@ -2917,9 +2902,7 @@ boiled egg and soldiers
 breakfast potatoes
 coddled eggs = coddled egg
 curried eggs
-eggs in a basket
 eggs royale
-folded eggs
 green eggs
 ham and eggs
 jammy eggs
@@ -2934,18 +2917,14 @@ blt salad
 brussels sprout slaw : proper=1
 carrot and raisin salad
 chef salad = chef's salad
-dressed salad
 egg and potato salad
 garden salad
 grain salad
 house salad
-mango salsa
 mixed leaf salad
 pear and walnut salad
-pineapple salsa
 puy lentil salad : proper=1
 ranch salad
-salad cup
 salad sandwich
 salad wrap
 side salad
@@ -2953,7 +2932,6 @@ southwest salad
 summer salad
 superfood salad
 tomato and onion salad
-tomato salsa
 tricolore salad
 winter salad
 winter slaw
@@ -2963,10 +2941,43 @@ salade composée
 salata
 @ DISH PARTHEAD noun mass
 sumac onions
+@ DISHFOOD noun ambiguous
+mango salsa
+pineapple salsa
+tomato salsa
 
 # ---- sauces, relishes, pickles and preserves made as recipes ----------------
 @ DISH noun
 apple and sage jelly
+burger relish
+mustard pickle
+nut roast
+refrigerator pickle
+rhubarb and ginger jam
+rosehip jelly
+rowan jelly
+three-fruit marmalade
+watermelon rind pickle
+@ DISH noun mass
+gunpowder podi
+@ DISH PARTHEAD noun
+quick pickle
+rosehip syrup
+@ DISH PARTHEAD noun mass
+adjika = ajika
+chimichurri
+matbucha
+mojo rojo
+mojo verde
+passionfruit curd
+pickled red cabbage
+romesco
+sunday gravy : proper=1
+tkemali
+tomato kasundi = kasundi
+toum
+whipped feta
+@ DISHFOOD noun ambiguous
 apple jelly
 apricot jam
 aubergine pickle
@@ -2974,7 +2985,6 @@ beet relish
 blackberry jam
 blueberry jam
 brandy snap
-burger relish
 cherry jam
 chow-chow relish
 corn relish
@@ -2982,6 +2992,7 @@ cranberry orange relish
 damson jam
 fig jam
 fruit compote
+fruit curd
 garlic pickle
 ginger jam
 gooseberry jam
@@ -2994,68 +3005,39 @@ mango jam
 mango pickle
 mint jelly
 mixed pickle
-mustard pickle
-nut roast
 olive tapenade
 peach jam
 pepper jelly
 pepper relish
-plum jam
-quince jelly
-raspberry jam
-refrigerator pickle
-rhubarb and ginger jam
-rhubarb jam
-rosehip jelly
-rowan jelly
-seville orange marmalade : proper=1
-strawberry jam
-sweet pickle
-three-fruit marmalade
-tomatillo salsa
-tomato relish
-watermelon rind pickle
-zucchini relish
-@ DISH noun mass
-chilli jam = chili jam
-gunpowder podi
-tomato jam
-@ DISH PARTHEAD noun
-fruit curd
-quick pickle
-rosehip syrup
-@ DISH PARTHEAD noun mass
-adjika = ajika
-bacon jam
-brandy butter
-cacik
-chimichurri
-confit garlic = garlic confit
-cultured butter
-lemon curd
-lime curd
-lutenitsa
-matbucha
-mojo rojo
-mojo verde
-onion jam
-passionfruit curd
-pickled red cabbage
-pindjur
-pumpkin butter
-romesco
-sunday gravy : proper=1
-tkemali
-tomato kasundi = kasundi
-toum
-whipped feta
-@ DISHFOOD noun ambiguous
 pickled beet
 pickled chilli
 pickled walnut
+plum jam
+quince jelly
+raspberry jam
+rhubarb jam
+seville orange marmalade : proper=1
+strawberry jam
+sweet pickle
+tomatillo salsa
+tomato relish
+zucchini relish
 @ DISHFOOD noun mass ambiguous
+bacon jam
+brandy butter
+cacik
+chilli jam = chili jam
+confit garlic = garlic confit
+cultured butter
 kraut
+lemon curd
+lime curd
+lutenitsa
+onion jam
+pindjur
+pumpkin butter
 sloe gin
+tomato jam
 @ DISHFOOD PARTHEAD noun ambiguous
 pickled carrot
 pickled cucumber = quick-pickled cucumber
@@ -3160,12 +3142,12 @@ ricciarelli
 rugelach
 tea bread
 @ DISH PARTHEAD noun
-chocolate sponge
 lemon sponge
 vanilla sponge
 @ DISHFOOD noun ambiguous
 angel cake
 bourbon biscuit
+chocolate sponge
 fortune cookie
 ginger biscuit
 ginger nut
@@ -3285,11 +3267,11 @@ stewed fruit
 stewed plums
 @ DISH PARTHEAD noun mass
 macerated strawberries
-stewed apple = stewed apples
 stewed rhubarb
 @ DISHFOOD noun mass ambiguous
 ambrosia
 frozen yogurt = frozen yoghurt, froyo
+stewed apple = stewed apples
 vanilla ice cream
 
 # ---- sweets and snacks ------------------------------------------------------
@@ -3312,15 +3294,10 @@ sesame snap
 til ladoo
 turtle candy
 @ DISH noun mass
-almond brittle
-bombay mix : proper=1
 butter toffee
 buttered popcorn
-chikki
-chocolate bark
 chocolate salami
 churchkhela
-cinder toffee
 coconut candy
 crack candy
 devilled nuts
@@ -3328,23 +3305,19 @@ dodol
 edinburgh rock : proper=1
 gajak
 honeycomb toffee
-kale chips
 kendal mint cake : proper=1
 maple candy
 mazapán
-nut brittle
 pâte de fruit
 puff candy
 saltwater taffy = salt water taffy
 scottish tablet : proper=1
-sesame brittle
 sponge candy
 sugar mice = sugar mouse
 yema
 zefir
 @ DISH PARTHEAD noun mass
 candied bacon
-spiced nuts
 @ DISHFOOD noun ambiguous
 boiled sweet
 cheese cracker
@@ -3354,23 +3327,32 @@ lollipop
 peppermint patty : plural=patties
 @ DISHFOOD noun mass ambiguous
 almond bark
+almond brittle
 barley sugar
+bombay mix : proper=1
 butterscotch
 candied nuts
 candied orange peel
 candied walnuts
+chikki
+chocolate bark
+cinder toffee
 cotton candy
 gulkand
 halva
 hard candy
+kale chips
 lokum
 membrillo
 nougat
+nut brittle
 party mix
 pita chips
 plantain chips
 potato crisps
 roasted chickpeas
+sesame brittle
+spiced nuts
 tortilla chips
 turrón
 vegetable crisps
@@ -3386,7 +3368,6 @@ meat and potato pie
 pork escalope
 sausage and bean casserole
 stuffed chicken breast
-sunday lunch : plural=lunches proper=1
 tri-tip roast
 turkey chili
 veal escalope
@@ -3628,10 +3609,8 @@ vegetable rice
 yuk sung
 zucchini noodles = zoodles
 @ DISH PARTHEAD noun mass
-carrot purée
 cauliflower purée
 celeriac purée
-parsnip purée
 @ DISHFOOD noun ambiguous
 cabbage
 cauliflower
@@ -3646,6 +3625,7 @@ broccoli
 brown rice
 brussels sprouts
 butter beans
+carrot purée
 celeriac mash
 chickpeas
 corn
@@ -3658,6 +3638,7 @@ mashed sweet potatoes = mashed sweet potato
 mixed vegetables = mixed veg, mixed veggies
 new potatoes
 oven chips
+parsnip purée
 peas
 pilau rice
 rapini
@@ -3916,6 +3897,8 @@ lime cordial
 watermelon juice
 
 # ----  -----------------------------------------------------------------------
+@ DISH noun
+hot dish
 @ DISH noun mass
 chakli
 murukku
