@@ -39,10 +39,10 @@ str_ends(struct str s, struct str suffix)
 size_t
 str_find(struct str s, struct str needle)
 {
-	for (size_t i = 0; i + needle.n <= s.n; i++)
+	for (size_t i = 0; needle.n && i + needle.n <= s.n; i++)
 		if (memcmp(s.p + i, needle.p, needle.n) == 0)
 			return i;
-	return s.n;
+	return needle.n ? s.n : 0;
 }
 
 size_t
