@@ -70,14 +70,23 @@ with_last(struct arena *a, struct str words, struct str from, struct str to)
 	return arena_fmt(a, "%.*s%.*s", (int)before, words.p, (int)to.n, to.p);
 }
 
+static const struct reading *
+reading_of(struct arena *a, const struct grammar *g, struct str key)
+{
+	const struct entry *e;
+
+	/* a grammar of tables alone has no words */
+	if (!g || g->lexicon.entry.n == 0)
+		return NULL;
+	e = lexicon_find(&g->lexicon, lexicon_key(a, key));
+	return e ? entry_reading(e, grammar_class(g, "FOOD")) : NULL;
+}
+
 /* The plural of the food's last word; empty for what is never counted. */
 static struct str
 plural_of(struct arena *a, const struct house *h, struct str key, struct str noun)
 {
-	const struct entry *e =
-	    h->grammar ? lexicon_find(&h->grammar->lexicon, lexicon_key(a, key)) : NULL;
-	const struct reading *r =
-	    e ? entry_reading(e, grammar_class(h->grammar, "FOOD")) : NULL;
+	const struct reading *r = reading_of(a, h->grammar, key);
 	struct str given = r ? lexeme_get(r->lexeme, "plural") : STR("");
 
 	if (r && lexeme_has(r->lexeme, "mass"))
@@ -95,7 +104,7 @@ piece_item(
 
 	if (!p.reckoned || (in->amount.present && in->amount.unit))
 		return in->item;
-	while (last > 0 && in->key.p[last - 1] != ' ')
+	while (last > 0 && in->key.p[last - 1] != ' ' && in->key.p[last - 1] != '-')
 		last--;
 	one = str_cut(in->key, last, in->key.n);
 	many = plural_of(a, h, in->key, one);
