@@ -102,9 +102,10 @@ set_finding(struct finding_run *f, const char *value)
 		}
 		nearest_offer(&near, k->code);
 	}
-	complain("no code %s; %s%s", value,
-	    near.best ? "did you mean " : "tamis explain lists them",
-	    near.best ? near.best : "");
+	if (near.best)
+		complain("no code %s; did you mean %s?", value, near.best);
+	else
+		complain("no code %s; tamis explain lists them", value);
 	return false;
 }
 
