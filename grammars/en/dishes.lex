@@ -202,6 +202,18 @@ fishcake = fish cake
 crab cake
 fish finger
 fish and chips : mass
+chicken and dumplings : mass
+chicken and waffles : mass
+biscuits and gravy : mass
+shrimp and grits : mass
+sausage and mash : mass
+pie and mash : mass
+egg and chips : mass
+liver and onions : mass
+beans on toast : mass
+cheese on toast : mass
+eggs on toast : mass
+ham and eggs : mass
 goujon
 schnitzel
 parmy = parmi, parma
@@ -256,7 +268,7 @@ street corn = elote : mass
 hush puppy
 @ DISHFOOD noun
 bake
-roast
+roast : meal
 roast beef
 nugget
 cutlet
@@ -456,6 +468,8 @@ twist
 @ DISH noun
 muffin
 cupcake
+fairy cake
+butterfly cake
 cake
 cheesecake
 victoria sponge = victoria sandwich : proper
@@ -615,6 +629,7 @@ spice rub
 spice blend
 dry rub
 wet rub
+masala
 masala paste
 curry paste
 seasoning mix
@@ -711,6 +726,8 @@ dry ingredient
 
 # ---- words of names ----------------------------------------------------------
 @ DISHMOD
+sous vide = sous-vide
+slow roast
 spicy
 homemade = home-made
 creamy

@@ -216,6 +216,21 @@ tea
 supper
 side
 nibbles : mass
+# What a host counts the dishes by.
+@ THINGWORD
+things
+recipes
+dishes
+ideas
+suppers
+dinners
+treats
+makes
+bakes
+snacks
+sides
+courses
+projects
 # Who eats.
 @ EATER
 people

@@ -965,7 +965,6 @@ portion
 people
 person
 folks
-four people
 of us
 of you
 guest

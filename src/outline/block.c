@@ -128,7 +128,8 @@ block_opens(const struct outline *o, const struct opening *x)
 	const struct planned *p = plan_find(&o->plan, x);
 	bool awaited = is_awaited(o, p);
 
-	if (o->now_dish < 0 || named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
+	if (o->now_dish < 0 || name_is_half(o->dish.v[o->now_dish].name, x) ||
+	    named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
 	    named_part(o, o->now_dish, x) >= 0 || x->kind == OPENING_HEADING ||
 	    x->kind == OPENING_WITH || x->counted || (p && !p->main) ||
 	    (x->sort == NAME_PART && !awaited && !is_of_its_own(x)))

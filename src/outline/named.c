@@ -9,11 +9,14 @@ int
 named_dish(const struct outline *o, const struct opening *x)
 {
 	for (size_t i = 0; i < o->dish.n; i++)
-		if (name_is_same(o->dish.v[i].name, x->name))
+		if (name_is_same(o->dish.v[i].name, x->name) &&
+		    !name_is_half(o->dish.v[i].name, x))
 			return (int)i;
 	for (size_t i = 0; i < o->dish.n; i++)
-		if (x->lone && !name_is_part(x, o->dish.v[i].sort) &&
+		if (x->lone && !name_is_half(o->dish.v[i].name, x) &&
+		    !name_is_part(x, o->dish.v[i].sort) &&
 		    (str_is(o->dish.v[i].head, x->head) ||
+			str_is(o->dish.v[i].wide, x->head) ||
 			name_has_word(name_own(o->dish.v[i].name), x->head)))
 			return (int)i;
 	return -1;
@@ -72,6 +75,7 @@ named_add_planned(struct outline *o, const struct planned *p, uint32_t token)
 {
 	return add_dish(o, (struct named){.name = name_own(p->name),
 			       .head = p->head,
+			       .wide = p->wide,
 			       .sort = p->sort,
 			       .token = token});
 }
@@ -81,6 +85,7 @@ named_add(struct outline *o, const struct opening *x)
 {
 	return add_dish(o, (struct named){.name = better_name(o, x),
 			       .head = x->head,
+			       .wide = x->wide,
 			       .sort = x->sort,
 			       .token = x->token});
 }
@@ -90,11 +95,13 @@ named_add_part(struct outline *o, int dish, const struct opening *x)
 {
 	struct named *d = &o->dish.v[dish];
 	int known = named_part(o, dish, x);
+	const struct planned *p = plan_find(&o->plan, x);
 
 	if (known >= 0)
 		return known;
-	vec_push(
-	    o->m->a, &d->part, (struct part_name){better_name(o, x), x->head, x->token});
+	vec_push(o->m->a, &d->part,
+	    (struct part_name){
+		p && !p->main ? better_name(o, x) : name_own(x->name), x->head, x->token});
 	return (int)d->part.n - 1;
 }
 

@@ -6,6 +6,8 @@
  */
 #include "outline/opening.h"
 
+#include "scan/value.h"
+
 #include <stdlib.h>
 
 static const struct token *
@@ -56,7 +58,7 @@ is_dropped(const struct chart *c, uint32_t i)
 		if (token_is(c, i, classes[k]))
 			return true;
 	return lexeme_has(lexeme_of(c, e, "DISHMOD"), "praise") ||
-	       lexeme_has(lexeme_of(c, e, "DISHFOOD"), "meal") ||
+	       token_is(c, i, "COURSE") ||
 	       lexeme_has(lexeme_of(c, e, "FOODMOD"), "vague") ||
 	       lexeme_has(lexeme_of(c, e, "FOODMOD"), "size");
 }
@@ -119,6 +121,18 @@ sort_of(struct marks m, bool lone)
 	return m.food ? NAME_FOOD : NAME_UNLISTED;
 }
 
+static bool
+names_food(const struct chart *c, uint32_t beg, uint32_t end)
+{
+	static const char *const classes[] = {"FOOD", "DISH", "DISHFOOD", "PARTHEAD"};
+
+	for (uint32_t i = beg; i < end; i++)
+		for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
+			if (token_is(c, i, classes[k]))
+				return true;
+	return false;
+}
+
 static struct str
 head_of(const struct chart *c, const struct token *last)
 {
@@ -177,12 +191,17 @@ opening_name(const struct chart *c, struct opening *x)
 		m.part = m.part && !m.weak;
 		x->bought = x->end == x->token + 1;
 	}
+	if (m.meal && !names_food(c, x->token, x->end - 1))
+		m.maybe = false;
 	x->sort = sort_of(m, x->lone);
 	if (token_is(c, x->end - 1, "EQUIP") && x->sort == NAME_UNLISTED)
 		x->sort = NAME_TOOL;
 	if (x->lone && x->sort == NAME_DISH && token_is(c, x->end - 1, "COURSE"))
 		x->sort = NAME_MAYBE;
 	x->head = head_of(c, last);
+	x->wide = lexeme_get(lexeme_of(c, last->entry, "FOOD"), "kind");
+	if (!x->wide.n)
+		x->wide = lexeme_get(lexeme_of(c, last->entry, "DISH"), "kind");
 	x->pantry = is_pantry(lexeme_of(c, last->entry, "FOOD"));
 }
 
@@ -292,9 +311,10 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	x.numbered = node_attribute(c, n, "dish").p != NULL;
 	x.day = node_attribute(c, name, "day").p != NULL;
 	x.marked = is_marked(c, x.token);
-	if (x.lone && node_attribute(c, n, "long").p)
+	x.faint = node_attribute(c, n, "long").p != NULL;
+	if (x.lone && x.faint)
 		x.kind = OPENING_MENTION;
-	if (node_attribute(c, n, "part").p && x.sort != NAME_PART)
+	if (node_attribute(c, n, "part").p && x.sort != NAME_PART && x.sort != NAME_EITHER)
 		return;
 	if (node_is(c, name, "NAMEA") &&
 	    (x.kind == OPENING_MENTION || x.sort < NAME_MAYBE || x.lone))
@@ -318,18 +338,6 @@ is_section(struct str s)
 	for (size_t i = 0; i < sizeof plain / sizeof *plain; i++)
 		if (str_is_z(s, plain[i]))
 			return true;
-	return false;
-}
-
-static bool
-names_food(const struct chart *c, uint32_t beg, uint32_t end)
-{
-	static const char *const classes[] = {"FOOD", "DISH", "DISHFOOD", "PARTHEAD"};
-
-	for (uint32_t i = beg; i < end; i++)
-		for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
-			if (token_is(c, i, classes[k]))
-				return true;
 	return false;
 }
 
@@ -370,6 +378,13 @@ collect_headings(struct openings *out, const struct chart *c)
 	}
 }
 
+/* A name before a comma weighs less than one of an overview. */
+static int
+rank(const struct opening *x)
+{
+	return 2 * (x->faint ? (int)OPENING_MENTION : (int)x->kind) + x->faint;
+}
+
 static int
 by_token(const void *a, const void *b)
 {
@@ -377,7 +392,7 @@ by_token(const void *a, const void *b)
 
 	if (x->token != y->token)
 		return x->token < y->token ? -1 : 1;
-	return (int)y->kind - (int)x->kind;
+	return rank(y) - rank(x);
 }
 
 /* "with a slaw and a mayo": the second goes with the dish as well. */
@@ -393,6 +408,42 @@ spread_with(struct openings *s, const struct chart *c)
 		    !token_is(c, x->token - 1, "ADV"))
 			x->kind = OPENING_WITH;
 	}
+}
+
+static void
+collect_level(struct openings *out, const struct chart *c, const char *pass)
+{
+	const struct level *l = chart_level(c, pass);
+
+	for (size_t i = 0; l && i < l->node.n; i++)
+		collect(out, c, &l->node.v[i]);
+}
+
+/* Of what both passes made of a name, the stronger. */
+static void
+keep_strongest(struct openings *s)
+{
+	size_t kept = 0;
+
+	for (size_t i = 0; i < s->said.n; i++)
+		if (kept == 0 || s->said.v[i].token != s->said.v[kept - 1].token)
+			s->said.v[kept++] = s->said.v[i];
+	s->said.n = kept;
+}
+
+/* The first count of the things to be made. */
+static size_t
+count_things(const struct chart *c)
+{
+	const struct level *l = chart_level(c, "overview");
+	struct field_nodes f;
+	struct quantity q;
+
+	for (size_t i = 0; l && i < l->node.n; i++)
+		if (node_is(c, &l->node.v[i], "THINGS") &&
+		    node_field(c, &l->node.v[i], "value", &f) && value_of_nodes(c, f, &q))
+			return (size_t)ratio_round(q.max);
+	return 0;
 }
 
 /* "I've promised a lasagne and garlic bread": the first is of the list too. */
@@ -413,14 +464,15 @@ spread_also(struct openings *s)
 void
 openings_find(struct openings *out, const struct chart *c)
 {
-	const struct level *l = chart_level(c, "turn");
 
-	*out = (struct openings){{NULL, 0, 0}};
-	for (size_t i = 0; l && i < l->node.n; i++)
-		collect(out, c, &l->node.v[i]);
+	*out = (struct openings){.things = count_things(c)};
+	collect_level(out, c, "overview");
+	collect_level(out, c, "turn");
+	collect_level(out, c, "bare");
 	collect_headings(out, c);
 	if (out->said.n)
 		qsort(out->said.v, out->said.n, sizeof *out->said.v, by_token);
+	keep_strongest(out);
 	spread_with(out, c);
 	spread_also(out);
 }

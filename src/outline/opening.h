@@ -41,11 +41,13 @@ struct opening {
 	uint32_t token, end; /* of the name */
 	struct str name;     /* as a title has it */
 	struct str head;     /* its last word, in the singular */
+	struct str wide;     /* the wider word of its head: fish, pasta; or empty */
 	bool lone;           /* of one word */
 	bool counted;        /* "two dressings" */
 	bool marked;         /* "the", "our", "okay" stand before it */
 	bool bought;         /* the whole name is a food of the lists */
 	bool definite;       /* "the" */
+	bool faint;          /* a name before a comma: may be of a list */
 	bool made;           /* "make": even of a food */
 	bool numbered;       /* "number two is": a dish, whatever the word */
 	bool pantry;         /* salt, oil, flour: never a dish */
@@ -54,6 +56,7 @@ struct opening {
 };
 
 struct openings {
+	size_t things; /* "three things today"; 0 not said */
 	VEC(struct opening) said;
 };
 

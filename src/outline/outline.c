@@ -5,17 +5,6 @@
  */
 #include "outline/outline.h"
 
-enum { NEAR_MS = 12000, LEAD = 4 };
-
-static bool
-token_is(const struct maker *m, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
-}
-
 static uint32_t
 clause_beg(const struct maker *m, const struct clause *q)
 {
@@ -86,12 +75,22 @@ opens_unplanned(const struct outline *o, const struct opening *x)
 	return foods > 1;
 }
 
+/* "the chips" of fish and chips */
+static bool
+is_half(const struct outline *o, const struct opening *x)
+{
+	return o->now_dish >= 0 && x->sort >= NAME_MAYBE &&
+	       name_is_half(o->dish.v[o->now_dish].name, x);
+}
+
 static bool
 opens_part(const struct outline *o, const struct opening *x)
 {
-	if (x->sort == NAME_PART || x->sort == NAME_EITHER)
+	if (x->numbered)
+		return false;
+	if (x->sort == NAME_PART || x->sort == NAME_EITHER || is_half(o, x))
 		return true;
-	if (x->numbered || (!x->made && (x->kind < OPENING_NEXT || x->sort < NAME_MAYBE)))
+	if (!x->made && (x->kind < OPENING_NEXT || x->sort < NAME_MAYBE))
 		return false;
 	if (x->sort == NAME_DISH && x->kind != OPENING_FIRST)
 		return false;
@@ -99,50 +98,13 @@ opens_part(const struct outline *o, const struct opening *x)
 	       returns_measured(o, x->end, next_turn(o, x, true)) > 1;
 }
 
-/* Does the cook turn to it after the work has begun? */
-static bool
-opens_later(const struct outline *o, const struct planned *p)
-{
-	for (size_t i = 0; p && i < o->openings.said.n; i++) {
-		const struct opening *x = &o->openings.said.v[i];
-
-		if (x->token > o->content + LEAD && x->kind >= OPENING_TOPIC &&
-		    plan_find(&o->plan, x) == p)
-			return true;
-	}
-	return false;
-}
-
-static bool
-is_better_first(
-    const struct outline *o, const struct planned *p, const struct planned *than)
-{
-	if (!p->main || p->counted || (p->sort < NAME_FOOD && !opens_later(o, p)))
-		return false;
-	if (!than)
-		return true;
-	if (p->weak != than->weak)
-		return than->weak;
-	if (p->announced != than->announced)
-		return p->announced;
-	return opens_later(o, than) && !opens_later(o, p);
-}
-
-/* The first dish of the plan that isn't begun, of those that aren't turned to
- * later. */
 static void
 open_planned(struct outline *o, uint32_t token)
 {
-	const struct planned *best = NULL;
+	const struct planned *p = first_planned(o);
 
-	for (size_t i = 0; i < o->plan.item.n; i++) {
-		const struct planned *p = &o->plan.item.v[i];
-
-		if (!named_is_open(o, p) && is_better_first(o, p, best))
-			best = p;
-	}
-	if (best)
-		turn_to(o, token, named_add_planned(o, best, token), 0);
+	if (p)
+		turn_to(o, token, named_add_planned(o, p, token), 0);
 }
 
 static void
@@ -162,7 +124,9 @@ take_strong(struct outline *o, const struct opening *x)
 	int dish = named_dish(o, x), part = named_part(o, o->now_dish, x);
 	const struct planned *p = plan_find(&o->plan, x);
 
-	if (x->kind == OPENING_BARE && !(p && p->main && !named_is_open(o, p)))
+	if (x->kind == OPENING_BARE &&
+	    (!p || !p->main || named_is_open(o, p) ||
+		(x->sort < NAME_DISH && returns_is_used(o, x->head))))
 		return;
 	if (part >= 0)
 		turn_to(o, x->token, o->now_dish, part);
@@ -209,117 +173,19 @@ take(struct outline *o, const struct opening *x)
 		take_strong(o, x);
 }
 
-/* ---- the first dish ----------------------------------------------------------- */
-
-static bool
-is_said_again(const struct outline *o, const struct opening *x)
-{
-	for (size_t i = 0; i < o->openings.said.n && &o->openings.said.v[i] < x; i++)
-		if (str_is(o->openings.said.v[i].head, x->head))
-			return true;
-	return false;
-}
-
-static bool
-heads_list(const struct outline *o, const struct opening *x)
-{
-	size_t cue = o->m->c.tokens.token.v[x->token].cue + 1;
-
-	return cue < o->m->s->cues && o->m->s->cue[cue].kind != CUE_SPEECH;
-}
-
-/* Said in the cue where the work begins, or shortly before. */
-static bool
-is_near(const struct outline *o, const struct opening *x)
-{
-	const struct maker *m = o->m;
-	int64_t at = place_of(m, o->content, o->content + 1).cue_ms;
-	int64_t t = place_of(m, x->token, x->token + 1).cue_ms;
-
-	return m->c.tokens.token.v[x->token].cue == m->c.tokens.token.v[o->content].cue ||
-	       at - t <= NEAR_MS;
-}
-
-static bool
-opens_first(const struct outline *o, const struct opening *x)
-{
-	const struct planned *p = plan_find(&o->plan, x);
-
-	if (x->kind == OPENING_FIRST)
-		return p || x->sort >= NAME_MAYBE ||
-		       (x->sort == NAME_FOOD && !plan_is_clear(&o->plan));
-	if (x->kind < OPENING_TOPIC || x->sort == NAME_PART ||
-	    (p && (!p->main || (p->counted && x->lone))))
-		return false;
-	if (x->kind == OPENING_HEADING && heads_list(o, x))
-		return false;
-	if (!p && x->sort < NAME_DISH && !x->numbered)
-		return false;
-	if (x->kind == OPENING_TURN && opens_later(o, p))
-		return false;
-	return is_near(o, x) || is_said_again(o, x);
-}
-
-/* Is x a better sign of where the first dish begins than y before it? */
-static bool
-is_better_opening(const struct outline *o, const struct opening *x, const struct opening *y)
-{
-	const struct planned *p = plan_find(&o->plan, x), *q = plan_find(&o->plan, y);
-
-	if (q && q->main && (y->kind == OPENING_FIRST || x->sort == NAME_PART))
-		return false;
-	if (q && q->main && q->announced && !q->weak && p != q)
-		return p && p->main && p->announced && !p->weak;
-	return true;
-}
-
-/* A dish that only the title names begins with the first words. */
-static uint32_t
-first_spoken(const struct outline *o)
-{
-	const struct maker *m = o->m;
-
-	for (uint32_t i = 0; i < m->c.tokens.token.n; i++)
-		if (m->s->cue[m->c.tokens.token.v[i].cue].kind == CUE_SPEECH &&
-		    !token_is(m, i, "BREAK"))
-			return i;
-	return 0;
-}
-
-/* Where the work begins, or where the cook turns to a part just before it. */
-static uint32_t
-first_part(const struct outline *o)
-{
-	for (size_t i = 0; i < o->openings.said.n; i++) {
-		const struct opening *x = &o->openings.said.v[i];
-
-		if (x->token > 0 && x->token <= o->content && x->kind >= OPENING_TOPIC &&
-		    x->kind != OPENING_HEADING && x->sort == NAME_PART && is_near(o, x))
-			return x->token - 1;
-	}
-	return o->content;
-}
+/* ---- the first dish ---------------------------------------------------------- */
 
 static const struct opening *
 open_first(struct outline *o)
 {
-	const struct opening *best = NULL;
-	const struct planned *p = NULL;
+	const struct opening *best = first_opening(o);
+	const struct planned *p;
 
-	for (size_t i = 0; i < o->openings.said.n; i++) {
-		const struct opening *x = &o->openings.said.v[i];
-
-		if (x->token <= o->content + LEAD && opens_first(o, x) &&
-		    (!best || is_better_opening(o, x, best)))
-			best = x;
-	}
 	if (best)
 		take_strong(o, best);
 	if (o->dish.n)
 		return best;
-	for (size_t i = 0; i < o->plan.item.n; i++)
-		if (is_better_first(o, &o->plan.item.v[i], p))
-			p = &o->plan.item.v[i];
+	p = first_planned(o);
 	if (p && p->token < UINT32_MAX)
 		turn_to(o, first_part(o), named_add_planned(o, p, first_part(o)), 0);
 	else if (p)

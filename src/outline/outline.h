@@ -17,7 +17,7 @@ struct part_name {
 };
 
 struct named {
-	struct str name, head;
+	struct str name, head, wide;
 	enum name_sort sort;
 	uint32_t token;
 	bool written;               /* so far only in a list */
@@ -63,6 +63,14 @@ int named_add_planned(struct outline *o, const struct planned *p, uint32_t token
 int named_add_titled(struct outline *o, struct str name, struct str head, uint32_t token);
 int named_add_part(struct outline *o, int dish, const struct opening *x);
 
+/* first.c: the name that begins the first dish; NULL: it is not turned to. */
+const struct opening *first_opening(const struct outline *o);
+/* The dish that comes first of the plan's that aren't begun; NULL none. */
+const struct planned *first_planned(const struct outline *o);
+/* Where the work begins, or a part just before it; and the first words. */
+uint32_t first_part(const struct outline *o);
+uint32_t first_spoken(const struct outline *o);
+
 /* returns.c: what the clause adds to `used` and `waited`. */
 void returns_note(struct outline *o, const struct clause *q);
 /* The dish that the clause goes back to, from a part or another dish; -1 none.
@@ -70,6 +78,9 @@ void returns_note(struct outline *o, const struct clause *q);
 int returns_to(struct outline *o, const struct clause *q);
 /* How many foods with an amount are mentioned in [beg, end) of the tokens. */
 size_t returns_measured(const struct outline *o, uint32_t beg, uint32_t end);
+
+/* Has a dish used the food? */
+bool returns_is_used(const struct outline *o, struct str key);
 
 /* block.c: does the name begin another dish by what is said around it? */
 bool block_opens(const struct outline *o, const struct opening *x);

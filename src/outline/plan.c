@@ -24,19 +24,32 @@ name_is_part(const struct opening *x, enum name_sort sort)
 	return x->sort == NAME_PART && sort < NAME_EITHER;
 }
 
+bool
+name_is_half(struct str name, const struct opening *x)
+{
+	size_t and = str_find(name, STR(" and "));
+
+	return x->lone && and < name.n &&
+	       (str_is(str_cut(name, 0, and), x->name) ||
+		   str_is(str_cut(name, and+5, name.n), x->name));
+}
+
 struct planned *
 plan_find(const struct plan *p, const struct opening *x)
 {
 	for (size_t i = 0; i < p->item.n; i++)
 		if (name_is_same(p->item.v[i].name, x->name) &&
+		    !name_is_half(p->item.v[i].name, x) &&
 		    (!p->item.v[i].counted || x->lone))
 			return &p->item.v[i];
 	for (size_t i = 0; i < p->item.n; i++) {
 		struct planned *q = &p->item.v[i];
 
-		if (name_is_part(x, q->sort))
+		if (name_is_part(x, q->sort) || name_is_half(q->name, x))
 			continue;
 		if (str_is(q->head, x->head) && (x->lone || q->counted))
+			return q;
+		if (x->lone && q->announced && q->wide.n && str_is(q->wide, x->head))
 			return q;
 		/* "the cucumber" may stand for a "cucumber salad". */
 		if (x->lone && q->announced && name_has_word(name_own(q->name), x->head))
@@ -86,8 +99,8 @@ add(struct plan *p, const struct opening *x, bool main)
 
 	if (!q || q->counted) {
 		vec_push(p->arena, &p->item,
-		    (struct planned){x->name, x->head, x->sort, main || q, is_weak(x),
-			announces(x), x->counted, is_made_today(x), x->token});
+		    (struct planned){x->name, x->head, x->wide, x->sort, main || q,
+			is_weak(x), announces(x), x->counted, is_made_today(x), x->token});
 		return;
 	}
 	q->weak = q->weak && is_weak(x);
@@ -171,6 +184,21 @@ add_title(struct plan *p, const struct openings *title)
 	}
 }
 
+/* "Three things today: a stew, a bread, and a butter": all three are dishes. */
+static void
+promote(struct plan *p, size_t things)
+{
+	size_t mains = 0;
+
+	for (size_t i = 0; i < p->item.n; i++)
+		mains += p->item.v[i].main && p->item.v[i].sort > NAME_TOOL &&
+			 !p->item.v[i].counted;
+	for (size_t i = 0; i < p->item.n && mains < things; i++)
+		if (!p->item.v[i].main && p->item.v[i].announced &&
+		    p->item.v[i].sort >= NAME_EITHER)
+			p->item.v[i].main = ++mains;
+}
+
 void
 plan_make(struct plan *p, const struct openings *said, const struct openings *title,
     uint32_t work)
@@ -181,6 +209,7 @@ plan_make(struct plan *p, const struct openings *said, const struct openings *ti
 	add_said(p, said, work);
 	for (size_t i = 0; i < p->item.n; i++)
 		any = any || (p->item.v[i].main && p->item.v[i].sort > NAME_TOOL);
+	promote(p, said->things);
 	/* Where nothing else is announced, a sauce is the dish. */
 	for (size_t i = 0; i < p->item.n && !any; i++)
 		if (p->item.v[i].made_today && p->item.v[i].sort == NAME_PART)

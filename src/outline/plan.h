@@ -9,14 +9,14 @@
 #include "outline/opening.h"
 
 struct planned {
-	struct str name, head;
+	struct str name, head, wide;
 	enum name_sort sort;
-	bool main;      /* a dish; else goes with one */
-	bool weak;      /* so only where the cook turns to it: salmon, beans */
-	bool announced; /* as what is made today */
-	bool counted;   /* "two dressings": each of them is a dish */
+	bool main;       /* a dish; else goes with one */
+	bool weak;       /* so only where the cook turns to it: salmon, beans */
+	bool announced;  /* as what is made today */
+	bool counted;    /* "two dressings": each of them is a dish */
 	bool made_today; /* in so many words */
-	uint32_t token; /* where it was said first; UINT32_MAX: in the title only */
+	uint32_t token;  /* where it was said first; UINT32_MAX: in the title only */
 };
 
 struct plan {
@@ -58,6 +58,8 @@ name_is_same(struct str a, struct str b)
 	return name_ends(a, b) || name_ends(b, a);
 }
 
+/* "chips" of "fish and chips" */
+bool name_is_half(struct str name, const struct opening *x);
 bool name_has_word(struct str name, struct str word);
 /* "the tadka" is no short name of "dal tadka". */
 bool name_is_part(const struct opening *x, enum name_sort sort);

@@ -103,6 +103,15 @@ time_ms(const struct maker *m, const struct node *n)
 	    ratio_mul(unit_to_base(s.value.unit, s.value.max), ratio_int(1000)));
 }
 
+bool
+returns_is_used(const struct outline *o, struct str key)
+{
+	for (size_t i = 0; i < o->used.n; i++)
+		if (name_ends(o->used.v[i].key, key))
+			return true;
+	return false;
+}
+
 static bool
 is_used(const struct outline *o, struct str key, int dish, int part)
 {
