@@ -10,6 +10,9 @@
 
 #include <stdlib.h>
 
+/* A longer run of words is a list without commas. */
+enum { WORDS_MAX = 4, WORDS_MAX_AND = 7 };
+
 static const struct token *
 token_at(const struct chart *c, uint32_t i)
 {
@@ -51,7 +54,7 @@ static bool
 is_dropped(const struct chart *c, uint32_t i)
 {
 	static const char *const classes[] = {"DET", "ART", "QUANT", "FILLER", "CALL",
-	    "COMMA", "COLON", "BREAK", "FOR", "DAYWORD"};
+	    "COMMA", "COLON", "BREAK", "FOR", "DAYWORD", "EATER"};
 	const struct entry *e = token_at(c, i)->entry;
 
 	for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
@@ -280,6 +283,14 @@ is_counted(const struct chart *c, uint32_t token)
 	return t->entry == c->g->digits || token_is(c, token - 1, "CARDWORD");
 }
 
+static bool
+is_too_long(const struct opening *x)
+{
+	bool and = str_find(x->name, STR(" and ")) < x->name.n;
+
+	return x->end - x->token > (and? WORDS_MAX_AND : WORDS_MAX);
+}
+
 static void
 collect(struct openings *out, const struct chart *c, const struct node *n)
 {
@@ -314,6 +325,8 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	x.faint = node_attribute(c, n, "long").p != NULL;
 	if (x.lone && x.faint)
 		x.kind = OPENING_MENTION;
+	if (is_too_long(&x))
+		return;
 	if (node_attribute(c, n, "part").p && x.sort != NAME_PART && x.sort != NAME_EITHER)
 		return;
 	if (node_is(c, name, "NAMEA") &&
