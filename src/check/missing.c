@@ -286,6 +286,19 @@ has_risky(const struct check *k, const struct part *p, const struct step *s)
 	return false;
 }
 
+/* Words that are only said of meat and fish. */
+static bool
+is_sign_of_meat(struct str text)
+{
+	static const char *const words[] = {
+	    "pink", "juices", "flakes", "opaque", "cooked through", "raw"};
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (str_find(text, str_of(words[i])) < text.n)
+			return true;
+	return false;
+}
+
 /* What the step says of doneness speaks of this food. */
 static bool
 tells_of(const struct check *k, const struct cursor *c, const struct part *p,
@@ -303,7 +316,8 @@ tells_of(const struct check *k, const struct cursor *c, const struct part *p,
 		return false;
 	if (subject.key.n)
 		return food_matches(&subject, in);
-	return ours || s->uses == 0;
+	return ours || s->uses == 0 ||
+	       (p == c->part && is_sign_of_meat(s->doneness.text) && !has_risky(k, p, s));
 }
 
 static bool
@@ -322,6 +336,21 @@ is_stewed(const struct cursor *c, size_t from)
 	return wet >= STEWED_MS;
 }
 
+/* A reading inside is said later in the dish, whichever step it became part of. */
+static bool
+reading_is_said(const struct check *k, const struct cursor *c)
+{
+	for (size_t i = 0; i < k->draft->measures; i++) {
+		const struct measure *m = &k->draft->measure[i];
+
+		if (m->kind == MEASURE_TEMPERATURE && m->role == ROLE_INTERNAL &&
+		    !m->aside && is_before(c->step->place, m->place) &&
+		    finding_spot(k, m->place).dish == c->at.dish)
+			return true;
+	}
+	return false;
+}
+
 /* Some step from this one on tells when the food is done. */
 static bool
 is_told(const struct check *k, const struct cursor *c, size_t food)
@@ -334,7 +363,7 @@ is_told(const struct check *k, const struct cursor *c, size_t food)
 			    tells_of(k, c, part, &part->step[i], food))
 				return true;
 	}
-	return is_stewed(c, (size_t)c->at.step);
+	return reading_is_said(k, c) || is_stewed(c, (size_t)c->at.step);
 }
 
 static bool
@@ -389,10 +418,74 @@ check_cooking(struct check *k, const struct cursor *c)
 	}
 }
 
+/* The food is in none of the steps that heat something. */
+static bool
+is_heated_nowhere(const struct cursor *c, size_t food)
+{
+	for (size_t p = 0; p < c->dish->parts; p++)
+		for (size_t i = 0; i < c->dish->part[p].steps; i++) {
+			const struct step *s = &c->dish->part[p].step[i];
+
+			if (!s->heats)
+				continue;
+			if ((int)p == c->at.part && step_uses(s, food))
+				return false;
+			for (size_t u = 0; u < s->products; u++)
+				if ((int)s->product[u] == c->at.part)
+					return false;
+		}
+	return true;
+}
+
+/* "Then it goes in": the first step after it that heats and names no food. */
+static const struct step *
+step_without_food(const struct cursor *c, struct place from)
+{
+	const struct step *first = NULL;
+
+	for (size_t p = 0; p < c->dish->parts; p++)
+		for (size_t i = 0; i < c->dish->part[p].steps; i++) {
+			const struct step *s = &c->dish->part[p].step[i];
+
+			if (s->heats && !s->preheats && s->uses == 0 &&
+			    is_before(from, s->place) &&
+			    (!first || is_before(s->place, first->place)))
+				first = s;
+		}
+	return first;
+}
+
+/* Raw food whose cooking does not name it. */
+static void
+check_unnamed(struct check *k, const struct cursor *c)
+{
+	size_t food = (size_t)c->nth;
+	struct cursor at = *c;
+	struct str action;
+
+	if (c->ingredient->optional || !risk_of(k, c, c->ingredient).n ||
+	    !is_heated_nowhere(c, food))
+		return;
+	at.step = step_without_food(c, c->ingredient->place);
+	at.at.step = 0;
+	if (!at.step || is_told(k, &at, food))
+		return;
+	action = say_action(at.step);
+	finding_raise(k, at.step->place, finding_spot(k, at.step->place),
+	    "%.*s: nothing tells when the %.*s is cooked through, and a time alone does "
+	    "not. "
+	    "Give the temperature inside or a sure sign; local food codes and qualified "
+	    "advice come first",
+	    SAY(action), SAY(c->ingredient->item));
+}
+
 void
 check_missing_doneness(struct check *k)
 {
-	struct cursor c = walk(k->draft);
+	struct cursor c = walk(k->draft), in = c;
+
+	while (walk_ingredient(&in))
+		check_unnamed(k, &in);
 
 	while (walk_step(&c))
 		if (c.step->heats && !c.step->preheats)

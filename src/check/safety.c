@@ -411,6 +411,19 @@ goes_into(const struct cursor *c, bool *heated)
 	return used;
 }
 
+/* Its name says that nothing in it is cooked. */
+static bool
+is_cold_sauce(const struct part *p)
+{
+	static const char *const names[] = {"mayonnaise", "mayo", "aioli", "icing",
+	    "dressing", "mousse", "eggnog", "tiramisu", "remoulade"};
+
+	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
+		if (words_end(p->name, str_of(names[i])))
+			return true;
+	return false;
+}
+
 /* Surely not cooked: nothing is heated after it, or only what it does not go
  * into; a dish that is not made in parts is never heated at all. */
 static bool
@@ -422,7 +435,7 @@ stays_raw(const struct cursor *c)
 
 	if (c->part->steps == 0 || is_heated_from(c->part, from))
 		return false;
-	if (c->at.part > 0 && goes_into(c, &heated))
+	if (c->at.part > 0 && (is_cold_sauce(c->part) || goes_into(c, &heated)))
 		return !heated;
 	for (size_t p = 0; p < c->dish->parts; p++)
 		if (is_heated_from(&c->dish->part[p], from))

@@ -113,12 +113,36 @@ is_aside(const struct maker *m, const struct measure *x)
 	       (x->kind == MEASURE_TEMPERATURE && is_conditional(m, at));
 }
 
+enum { THERMOMETER_REACH = 14 };
+
+/* "check it with a thermometer. You want one forty five": no setting. */
+static bool
+is_reading(const struct maker *m, const struct measure *x)
+{
+	uint32_t at = token_from(m, x->place.span.beg);
+	uint32_t from = at > THERMOMETER_REACH ? at - THERMOMETER_REACH : 0;
+	int64_t high = x->value.unit && x->value.unit->metric ? 100 : 212;
+
+	if (x->kind != MEASURE_TEMPERATURE || x->role != ROLE_APPLIANCE ||
+	    !x->value.known || ratio_order(x->value.max, ratio_int(high)) > 0)
+		return false;
+	for (uint32_t i = from; i < at; i++)
+		if (token_is(m, i, "thermometer") || token_is(m, i, "probe"))
+			return true;
+	return false;
+}
+
 void
 details_fill(struct maker *m)
 {
 	for (size_t i = 0; i < m->d->dishes; i++)
 		fill_dish(m, &m->d->dish[i]);
-	for (size_t i = 0; i < m->d->measures; i++)
-		m->d->measure[i].aside = is_aside(m, &m->d->measure[i]);
+	for (size_t i = 0; i < m->d->measures; i++) {
+		struct measure *x = &m->d->measure[i];
+
+		x->aside = is_aside(m, x);
+		if (is_reading(m, x))
+			x->role = ROLE_INTERNAL;
+	}
 	told_fill(m);
 }

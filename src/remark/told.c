@@ -402,18 +402,27 @@ fill_cue(const struct maker *m, struct doneness *d)
 /* "and what you want is pink all over": a sign that meat is cooked, told after
  * a step that has none. */
 static void
-find_cue(const struct maker *m, const struct stretch *x)
+find_cue(const struct told *t, const struct stretch *x)
 {
+	const struct maker *m = t->m;
 	struct doneness *d = &x->step->doneness;
+	uint32_t end = x->end;
 
 	if (!x->step->heats || d->known || d->text.n)
 		return;
-	for (uint32_t i = x->beg; i < x->end; i++) {
+	for (const struct stretch *y = x + 1; y < t->stretch.v + t->stretch.n; y++) {
+		if (y->step->heats || y->dish != x->dish || y > x + 2)
+			break;
+		end = y->end;
+	}
+	for (uint32_t i = token_from(m, x->step->place.span.beg); i < end; i++) {
 		const struct reading *r = token_reading(m, i, "STATE");
 		const struct node n = {i, i + 1, RAW};
 
-		if (!r || !lexeme_has(r->lexeme, "meat") || is_conditional(m, i) ||
-		    is_taken_back(m, i, false))
+		if (!r)
+			r = token_reading(m, i, "STATEVERB");
+		if (!r || !lexeme_has(r->lexeme, "meat") || token_has(m, i, "HEATLEVEL") ||
+		    is_conditional(m, i) || is_taken_back(m, i, false))
 			continue;
 		d->text = token_of(m, i)->norm;
 		d->place = place_of_node(m, &n);
@@ -439,7 +448,7 @@ told_fill(struct maker *m)
 		fill_kind(m, t.stretch.v[i].step);
 		fill_products(&t, &t.stretch.v[i]);
 		drop_conditional(m, &t.stretch.v[i].step->doneness);
-		find_cue(m, &t.stretch.v[i]);
+		find_cue(&t, &t.stretch.v[i]);
 		if (t.stretch.v[i].step->doneness.text.n)
 			fill_cue(m, &t.stretch.v[i].step->doneness);
 	}

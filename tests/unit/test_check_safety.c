@@ -112,7 +112,7 @@ test_raw_ingredient(void **state)
 	    {0, "dish fish;food cod fish 4 -;part batter;food egg egg 1 -;step mix mix "
 		"use=0;"
 		"part frying;step dip coat product=1;step fry heat heats"},
-	    {0, "dish tacos;" MAYO "part rest;step fry heat heats"},
+	    {1, "dish tacos;" MAYO "part rest;step fry heat heats"},
 	    {0, "dish icing;food egg-white-powder egg 1 tablespoon;step beat mix use=0"},
 	    {0, "dish salad;food hard-boiled-egg egg 2 -;step chop cut use=0"},
 	    {0, "dish salad;food pasteurised-egg egg 2 -;step beat mix use=0"},
