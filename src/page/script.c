@@ -10,8 +10,9 @@
 #include "page/queries.h"
 #include "write/escape.h"
 
-/* Captions run on in one paragraph up to a sentence end past this. */
-enum { PARAGRAPH_BYTES = 480 };
+/* Captions run on in one paragraph up to a sentence end past the first, and up
+ * to any end of a caption past the second. */
+enum { PARAGRAPH_BYTES = 480, PARAGRAPH_MOST = 800 };
 
 struct setting {
 	struct buf *out;
@@ -188,7 +189,7 @@ static bool
 opens_row(const struct setting *s, const struct cue *before, const struct cue *c)
 {
 	return !before || c->paragraph || c->kind != before->kind ||
-	       !str_is(c->speaker, before->speaker) ||
+	       !str_is(c->speaker, before->speaker) || s->row > PARAGRAPH_MOST ||
 	       (s->row > PARAGRAPH_BYTES &&
 		   ends_sentence(s->ties->draft->script, before->text));
 }

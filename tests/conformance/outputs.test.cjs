@@ -28,11 +28,13 @@ const EVIL = `# =2+2 </script><b> "pie", 'tart' & --> & 10
 
 const files = (folder, pattern) =>
   fs.readdirSync(folder).filter((f) => pattern.test(f)).map((f) => path.join(folder, f));
+const folders = (folder) =>
+  files(folder, /^/).filter((f) => fs.statSync(f).isDirectory());
 
 const scripts = [
   ...files("corpus", /\.(txt|md|vtt|srt)$/),
-  ...fs.readdirSync("examples").flatMap((f) => files(path.join("examples", f), /^episode\.(txt|md|vtt|srt)$/)),
-  ...fs.readdirSync("tests/cases").flatMap((f) => files(path.join("tests/cases", f), /^input\./)),
+  ...folders("examples").flatMap((f) => files(f, /^episode\.(txt|md|vtt|srt)$/)),
+  ...folders("tests/cases").flatMap((f) => files(f, /^input\./)),
 ];
 
 /* The text in a format, of a file or of EVIL. */
