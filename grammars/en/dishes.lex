@@ -726,6 +726,7 @@ dry ingredient
 
 # ---- words of names ----------------------------------------------------------
 @ DISHMOD
+buttered
 sous vide = sous-vide
 slow roast
 spicy

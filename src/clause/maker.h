@@ -63,6 +63,7 @@ struct maker {
 	struct slots *slots; /* the values in step texts, until assemble is through */
 	VEC(struct clause) clause;
 	VEC(struct turn) turn;
+	VEC(struct span) title; /* tokens that name a dish or part, and no food */
 	VEC(struct measure) measure;
 	VEC(struct span) counted; /* source bytes of mentions that are ingredients */
 };

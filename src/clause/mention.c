@@ -446,6 +446,33 @@ split_pair(const struct maker *m, const struct node *food, const struct mention 
 	return 2;
 }
 
+/* the scones of "cheese scones" */
+static bool
+heads_dish(const struct maker *m, uint32_t i)
+{
+	const struct classset *classes;
+
+	if (i >= m->c.tokens.token.n)
+		return false;
+	classes = &m->c.tokens.token.v[i].entry->classes;
+	return classset_has(classes, grammar_class(m->g, "DISH")) &&
+	       !classset_has(classes, grammar_class(m->g, "FOOD"));
+}
+
+/* "today it's a walnut rye bread": the name of the dish, not a food. */
+static bool
+is_title(const struct maker *m, const struct node *n, const struct amount *amount)
+{
+	if (amount->known && (amount->unit || ratio_order(amount->max, ratio_int(1)) > 0))
+		return false;
+	if (!amount->known && heads_dish(m, n->end))
+		return true;
+	for (size_t i = 0; i < m->title.n; i++)
+		if (m->title.v[i].end == n->end && m->title.v[i].beg < n->end)
+			return true;
+	return false;
+}
+
 size_t
 mentions_of(const struct maker *m, const struct node *n, struct mention *out, size_t room)
 {
@@ -464,5 +491,5 @@ mentions_of(const struct maker *m, const struct node *n, struct mention *out, si
 		return 2;
 	if (plain != n)
 		amend(m, n, &out[0]);
-	return out[0].item.n ? 1 : 0;
+	return out[0].item.n && !is_title(m, n, &out[0].amount) ? 1 : 0;
 }

@@ -155,14 +155,14 @@ first_spoken(const struct outline *o)
 
 /* Where the work begins, or where the cook turns to a part just before it. */
 uint32_t
-first_part(const struct outline *o)
+first_part(const struct outline *o, const struct planned *p)
 {
 	for (size_t i = 0; i < o->openings.said.n; i++) {
 		const struct opening *x = &o->openings.said.v[i];
 
 		if (x->token > 0 && x->token <= o->content && x->kind >= OPENING_TOPIC &&
 		    x->kind != OPENING_HEADING && x->sort == NAME_PART && is_near(o, x))
-			return x->token - 1;
+			return plan_find(&o->plan, x) == p ? x->token : x->token - 1;
 	}
 	return o->content;
 }

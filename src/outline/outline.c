@@ -187,7 +187,7 @@ open_first(struct outline *o)
 		return best;
 	p = first_planned(o);
 	if (p && p->token < UINT32_MAX)
-		turn_to(o, first_part(o), named_add_planned(o, p, first_part(o)), 0);
+		turn_to(o, first_part(o, p), named_add_planned(o, p, first_part(o, p)), 0);
 	else if (p)
 		turn_to(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
 	return NULL;
@@ -361,6 +361,30 @@ make_dishes(struct outline *o)
 	}
 }
 
+/* Is it said as the name of something that is made? A lone food may be both. */
+static bool
+is_named(const struct outline *o, const struct opening *x)
+{
+	if (x->kind < OPENING_TODAY || x->sort < NAME_MAYBE ||
+	    (x->sort == NAME_MAYBE && x->lone))
+		return false;
+	for (size_t i = 0; i < o->dish.n; i++)
+		if (named_part(o, (int)i, x) >= 0)
+			return true;
+	return named_dish(o, x) >= 0;
+}
+
+static void
+note_titles(struct outline *o)
+{
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+
+		if (is_named(o, x))
+			vec_push(o->m->a, &o->m->title, (struct span){x->token, x->end});
+	}
+}
+
 /* The names in the episode's title, which the chart leaves out. */
 static void
 read_title(struct outline *o)
@@ -398,4 +422,5 @@ outline_make(struct maker *m)
 	read_written(&o, first);
 	walk(&o);
 	make_dishes(&o);
+	note_titles(&o);
 }

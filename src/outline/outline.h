@@ -68,7 +68,7 @@ const struct opening *first_opening(const struct outline *o);
 /* The dish that comes first of the plan's that aren't begun; NULL none. */
 const struct planned *first_planned(const struct outline *o);
 /* Where the work begins, or a part just before it; and the first words. */
-uint32_t first_part(const struct outline *o);
+uint32_t first_part(const struct outline *o, const struct planned *p);
 uint32_t first_spoken(const struct outline *o);
 
 /* returns.c: what the clause adds to `used` and `waited`. */
