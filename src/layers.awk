@@ -21,10 +21,11 @@ BEGIN {
 	may["write"] = "base grammar house"
 	may["publish"] = "base grammar house write"
 	may["page"] = "base grammar house write publish"
+	may["folder"] = "base"
 	may["archive"] = "base"
 	may["desk"] = "base archive"
 	may["term"] = "base"
-	may["cli"] = "base archive desk term"
+	may["cli"] = "base archive desk term folder"
 
 	# header of a library: the folders that may name it.
 	only["pcre2.h"] = "grammar"

@@ -416,6 +416,7 @@ struct writer {
 	const char *help;      /* one line */
 	const char *package;   /* its file in a package, without ending; NULL none */
 	bool per_dish;         /* a package has one file of it for each dish */
+	bool apart;            /* and so has a folder that is written into */
 	/* The whole draft, all dishes. */
 	void (*write)(const struct draft *d, const struct grammar *g,
 	    const struct tamis_style *style, struct buf *out);

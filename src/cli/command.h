@@ -37,7 +37,7 @@ struct request {
 	struct given *given; /* in the order of the command line */
 	size_t givens;
 	const char *tags;
-	const char *units, *servings, *scale, *style;
+	const char *units, *servings, *scale, *style, *force;
 	const char *video, *anyway; /* anyway: not NULL where it is asked for */
 	char *const *operand;
 	size_t operands;

@@ -8,6 +8,7 @@
 #include "term/nearest.h"
 
 #include <errno.h>
+#include <signal.h>
 #include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -129,8 +130,11 @@ run(int argc, char **argv)
 int
 main(int argc, char **argv)
 {
-	enum outcome outcome = run(argc, argv);
+	enum outcome outcome;
 
+	/* a file that may grow no more is as a disk that is full: an error */
+	signal(SIGXFSZ, SIG_IGN);
+	outcome = run(argc, argv);
 	errno = 0;
 	if (fflush(stdout) || ferror(stdout)) {
 		complain("standard output: %s", errno ? strerror(errno) : "write failed");

@@ -5,7 +5,7 @@
  */
 #include "base/print.h"
 #include "cli/answers.h"
-#include "cli/store.h"
+#include "folder/file.h"
 
 #include <errno.h>
 #include <sys/stat.h>
@@ -46,6 +46,7 @@ static enum outcome
 store_one(struct episode *e, const struct draft *d, size_t dish, const struct run *run)
 {
 	struct buf text = buf_in(&e->arena), path = buf_in(&e->arena);
+	struct err err = {0};
 
 	buf_fmt(&path, "%s/", run->request->output);
 	tamis_package_name(&path, run->writer, d, dish);
@@ -53,7 +54,10 @@ store_one(struct episode *e, const struct draft *d, size_t dish, const struct ru
 	buf_put_char(&e->out, '\n');
 	buf_put_char(&path, '\0');
 	run->writer->write(d, run->grammar, &run->style, &text);
-	return store(path.v, "wb", buf_str(&text));
+	if (file_replace(path.v, buf_str(&text), &err))
+		return OUTCOME_CLEAN;
+	complain_of(&err);
+	return OUTCOME_MACHINE;
 }
 
 /* A file for the episode, or one for each of its dishes. */

@@ -29,6 +29,7 @@ enum {
 	SERVINGS,
 	SCALE,
 	STYLE,
+	FORCE,
 	OWN
 };
 
@@ -69,6 +70,8 @@ static const struct shared shared[] = {
 	    ASK, offsetof(struct request, ask)},
 	{{"tags", NULL, "each word with its classes and the rules that took it"},
 	    TAGS, offsetof(struct request, tags)},
+	{{"force", NULL, "replace files that tamis did not write, or that were changed since"},
+	    FORCE, offsetof(struct request, force)},
 	{{"units", "UNITS", "as-said, both, us or metric"},
 	    UNITS, offsetof(struct request, units)},
 	{{"servings", "N", "amounts for so many; where a dish says how many it serves"},

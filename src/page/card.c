@@ -51,5 +51,6 @@ const struct writer writer_card = {
     .help = "a printable card per dish",
     .package = "card",
     .per_dish = true,
+    .apart = true,
     .write = write_card,
 };

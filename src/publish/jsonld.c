@@ -216,5 +216,6 @@ const struct writer writer_jsonld = {
     .extension = "jsonld",
     .help = "structured data for search engines: schema.org Recipe as JSON-LD",
     .package = "recipes",
+    .apart = true,
     .write = write_jsonld,
 };

@@ -201,5 +201,6 @@ const struct writer writer_markdown = {
     .extension = "md",
     .help = "one written recipe per dish, for people",
     .package = "recipes",
+    .apart = true,
     .write = write_markdown,
 };
