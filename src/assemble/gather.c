@@ -139,6 +139,15 @@ is_pending(const struct stepper *k, struct str item)
 	return false;
 }
 
+/* The blackberries of a "blackberry and apple crumble". */
+static bool
+is_in_name(const struct stepper *k, const struct mention *x)
+{
+	struct str name = k->m->d->dish[k->dish].name;
+
+	return x->key.n && str_find(name, x->key) < name.n;
+}
+
 static void
 add_foods(
     struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
@@ -147,10 +156,10 @@ add_foods(
 	size_t count = mentions_of(k->m, n, x, MENTIONS_MAX);
 	bool acts = q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT;
 
-	if (count == 1 && !x[0].amount.known)
-		k->last = x[0];
-	else
+	if (count != 1 || x[0].amount.known)
 		k->last = (struct mention){0};
+	else if (!is_in_name(k, &k->last) || is_in_name(k, &x[0]))
+		k->last = x[0];
 	if (!acts && q->other)
 		return;
 	for (size_t i = 0; i < count; i++) {

@@ -54,6 +54,12 @@ has_class(const struct maker *m, struct str word, const char *class_name)
 }
 
 /* "the dough", "the sauce", "the cake": made here, not bought. */
+static int64_t
+said_ms(const struct maker *m, const struct mention *x)
+{
+	return place_of_node(m, x->node).cue_ms;
+}
+
 static bool
 is_product(const struct maker *m, const struct dish *d, const struct mention *x)
 {
@@ -64,6 +70,11 @@ is_product(const struct maker *m, const struct dish *d, const struct mention *x)
 		return true;
 	for (size_t i = 1; i < d->parts; i++)
 		if (ends_with_words(d->part[i].name, x->key))
+			return true;
+	/* "a heap of potatoes", beside the crushed potatoes of the same dinner */
+	for (size_t i = 0; i < m->d->dishes; i++)
+		if (&m->d->dish[i] != d && m->d->dish[i].beg_ms < said_ms(m, x) &&
+		    ends_with_words(m->d->dish[i].name, x->item))
 			return true;
 	return ends_with_words(d->name, x->key) &&
 	       (x->definite || has_class(m, x->key, "DISH"));

@@ -397,6 +397,9 @@ meet(struct cutter *k, uint32_t at)
 	}
 	if (!k->open)
 		open(k, at);
+	/* "ours has never yet managed three hours" */
+	if (k->now.kind == CLAUSE_BARE && str_is_z(node_token(&k->m->c, n)->norm, "never"))
+		k->now.kind = CLAUSE_NOT;
 	if (subordinates(k, n)) {
 		k->absorbing = true;
 		k->absorbed = false;

@@ -65,6 +65,19 @@ is_said_done(const struct outline *o, uint32_t beg, uint32_t end)
 	return false;
 }
 
+bool
+block_is_told(const struct outline *o, int dish, uint32_t token)
+{
+	const struct maker *m = o->m;
+	uint32_t beg = begins_at(o, dish), end = token;
+
+	for (size_t i = m->turn.n; i-- > 0;)
+		if (m->turn.v[i].token > beg && m->turn.v[i].dish != dish)
+			end = m->turn.v[i].token;
+	return yields_between(o, beg, end) &&
+	       returns_measured(o, token, token + CLOSE) == 0;
+}
+
 static bool
 is_over(const struct outline *o, uint32_t beg, uint32_t token)
 {

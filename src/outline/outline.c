@@ -114,6 +114,8 @@ go_back(struct outline *o, const struct opening *x)
 
 	if (dish < 0 && named_part(o, o->now_dish, x) >= 0)
 		dish = o->now_dish;
+	if (dish >= 0 && dish != o->now_dish && block_is_told(o, dish, x->token))
+		return;
 	if (dish >= 0 && (dish != o->now_dish || o->now_part > 0))
 		turn_to(o, x->token, dish, 0);
 }
@@ -130,6 +132,8 @@ take_strong(struct outline *o, const struct opening *x)
 		return;
 	if (part >= 0)
 		turn_to(o, x->token, o->now_dish, part);
+	else if (dish >= 0 && dish != o->now_dish && block_is_told(o, dish, x->token))
+		return;
 	else if (dish >= 0 && (dish != o->now_dish || o->now_part > 0)) {
 		if (o->dish.v[dish].written)
 			o->dish.v[dish].token = x->token;

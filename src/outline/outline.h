@@ -84,5 +84,8 @@ bool returns_is_used(const struct outline *o, struct str key);
 
 /* block.c: does the name begin another dish by what is said around it? */
 bool block_opens(const struct outline *o, const struct opening *x);
+/* Was it told, before another, what the dish serves or makes? Then "there's the
+ * crumble out" says no more of it, unless amounts follow the token. */
+bool block_is_told(const struct outline *o, int dish, uint32_t token);
 
 #endif

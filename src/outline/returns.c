@@ -205,6 +205,16 @@ uses_product(const struct outline *o, const struct clause *q)
 	return placed && target && product;
 }
 
+/* "four mackerel fillets", of the grilled mackerel, after its sauce */
+static bool
+is_main_food(const struct outline *o, const struct mention *x)
+{
+	const struct named *d = &o->dish.v[o->now_dish];
+
+	return o->now_part > 0 && x->amount.known && d->sort == NAME_FOOD && d->head.n &&
+	       str_is(x->key, d->head);
+}
+
 /* The dish whose main food the clause takes up again: "rice goes in". */
 static int
 takes_up_food(const struct outline *o, const struct clause *q)
@@ -222,6 +232,8 @@ takes_up_food(const struct outline *o, const struct clause *q)
 
 		for (const char *const *p = pantry; *p; p++)
 			plain = plain || str_is_z(x[i].group, *p);
+		if (is_main_food(o, &x[i]))
+			return d;
 		if (plain || x[i].amount.known || !x[i].key.n ||
 		    (!x[i].definite && q->kind != CLAUSE_GO))
 			continue;
