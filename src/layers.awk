@@ -20,12 +20,12 @@ BEGIN {
 	may["house"] = "base grammar"
 	may["write"] = "base grammar house"
 	may["publish"] = "base grammar house write"
-	may["page"] = "base grammar house write publish"
+	may["page"] = "base grammar house write publish archive"
 	may["folder"] = "base"
 	may["archive"] = "base"
 	may["desk"] = "base archive"
 	may["term"] = "base"
-	may["cli"] = "base archive desk term folder"
+	may["cli"] = "base archive desk page term folder"
 
 	# header of a library: the folders that may name it.
 	only["pcre2.h"] = "grammar"

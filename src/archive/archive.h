@@ -160,4 +160,63 @@ bool archive_compare(
 bool archive_export(struct archive *a, bool (*put)(void *context, struct str line),
     void *context, struct err *e);
 
+/* ---- surveying ---------------------------------------------------------- */
+
+/* Seasons of the year where the episode is from; Marches are spring in the
+ * north and autumn in Australia. */
+enum season { SPRING, SUMMER, AUTUMN, WINTER, NO_SEASON, SEASONS };
+
+/* How many dishes are called so, or have it in them. */
+struct tally {
+	struct str name;
+	size_t by[SEASONS], all;
+};
+
+/* One setting, time or reading, with its episode. */
+struct dot {
+	double min, max; /* degrees Celsius, or seconds */
+	struct str episode;
+};
+enum quantity {
+	QUANTITY_SETTING, /* of an oven and the like, oil, water */
+	QUANTITY_TIME,
+	QUANTITY_INSIDE /* of the food, when it is called done */
+};
+/* All of a food (or dish) and an action. */
+struct habit {
+	struct str subject, action;
+	enum quantity quantity;
+	struct dot *dot; /* by value */
+	size_t dots;
+	/* Of a food, where an authority publishes a minimum inside. */
+	bool guarded;
+	double minimum_c;
+	struct str source;
+};
+
+struct survey_episode {
+	struct str name, title, date, dishes; /* "leek soup, oat rolls" */
+	size_t open[3];                       /* findings, by enum severity */
+};
+struct open_code {
+	struct str code;
+	size_t n;
+};
+
+/* What the show cooks; the commonest and the newest of each. */
+struct survey {
+	size_t episodes, dishes, dated;
+	struct str first, last; /* dates; may be empty */
+	struct tally *dish, *food;
+	size_t dish_n, food_n;
+	struct habit *habit; /* by quantity, the commonest first */
+	size_t habits;
+	struct survey_episode *episode; /* the newest first */
+	size_t episode_n;
+	struct open_code *code; /* the commonest first */
+	size_t codes;
+};
+bool archive_survey(struct archive *a, const struct grammar *g, struct arena *arena,
+    struct survey *out, struct err *e);
+
 #endif

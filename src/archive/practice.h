@@ -8,12 +8,6 @@
 
 #include "archive/archive.h"
 
-enum quantity {
-	QUANTITY_SETTING, /* of an oven and the like, oil, water: degrees Celsius */
-	QUANTITY_TIME,    /* seconds */
-	QUANTITY_INSIDE   /* of the food, when it is called done: degrees Celsius */
-};
-
 struct practice {
 	struct str subject;   /* "chicken-thigh", "banana bread" */
 	struct str action;    /* "roast" */

@@ -1,11 +1,12 @@
 /* SPDX-License-Identifier: ISC */
 /*
  * tamis archive: whether the archive is sound and up to date, and all of it as
- * JSON Lines.
+ * JSON Lines or as a page.
  */
 #include "archive/archive.h"
 #include "cli/episodes.h"
 #include "cli/request.h"
+#include "page/past.h"
 #include "term/nearest.h"
 
 #include <errno.h>
@@ -167,7 +168,7 @@ run_renew(struct task *t)
 	return outcome;
 }
 
-/* ---- export ------------------------------------------------------------- */
+/* ---- export, report ----------------------------------------------------- */
 
 static bool
 put_line(void *context, struct str line)
@@ -189,6 +190,26 @@ run_export(struct task *t)
 	return OUTCOME_MACHINE;
 }
 
+static enum outcome
+run_report(struct task *t)
+{
+	struct err e = {0};
+	struct survey survey;
+	struct buf page = buf_in(t->arena);
+	struct grammar *g = tamis_grammar_open(t->request->grammar, "en", &e);
+	bool ok = g && archive_survey(t->archive, g, t->arena, &survey, &e);
+
+	if (g)
+		tamis_grammar_close(g);
+	if (!ok) {
+		complain_of(&e);
+		return OUTCOME_MACHINE;
+	}
+	past_put(&page, &survey);
+	return fwrite(page.v, 1, page.n, t->out) == page.n ? OUTCOME_CLEAN
+							   : OUTCOME_MACHINE;
+}
+
 /* ---- the verbs ---------------------------------------------------------- */
 
 struct verb {
@@ -201,6 +222,7 @@ static const struct verb verbs[] = {
     {"check", ARCHIVE_READ, run_check},
     {"renew", ARCHIVE_CHANGE, run_renew},
     {"export", ARCHIVE_READ, run_export},
+    {"report", ARCHIVE_READ, run_report},
 };
 enum { VERBS = sizeof verbs / sizeof *verbs };
 
@@ -222,7 +244,7 @@ verb_asked(const struct request *r)
 	if (near.best && typed[0])
 		complain("archive: no %s; did you mean %s?", typed, near.best);
 	else
-		complain("archive: check, renew or export?");
+		complain("archive: check, renew, export or report?");
 	return NULL;
 }
 
@@ -276,11 +298,13 @@ run_archive(const struct request *r)
 
 const struct command command_archive = {
     .name = "archive",
-    .help = "check, renew or export the archive",
-    .usage = "tamis archive check|renew|export [OPTION...]\n\n"
-	     "check   is the file sound, and does each script still give the draft kept?\n"
-	     "renew   puts today's draft in the place of each that differs\n"
-	     "export  every dish as one line of JSON, for a search engine or a database\n",
+    .help = "check, renew, export or report on the archive",
+    .usage =
+	"tamis archive check|renew|export|report [OPTION...]\n\n"
+	"check   is the file sound, and does each script still give the draft kept?\n"
+	"renew   puts today's draft in the place of each that differs\n"
+	"export  every dish as one line of JSON, for a search engine or a database\n"
+	"report  one HTML page: what is cooked, when, how hot, how long, what is open\n",
     .options = "archive output grammar",
     .run = run_archive,
 };

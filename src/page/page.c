@@ -38,11 +38,8 @@ put_sheets(struct buf *out, const char *sheets)
 }
 
 void
-page_open(struct buf *out, const struct draft *d, const char *what, const char *sheets)
+page_head(struct buf *out, struct str title, const char *sheets)
 {
-	struct buf title = buf_in(out->arena);
-
-	page_title(&title, d);
 	buf_put_z(out,
 	    "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
 	    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -50,10 +47,20 @@ page_open(struct buf *out, const struct draft *d, const char *what, const char *
 	    "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
 	    "style-src 'unsafe-inline'; script-src 'unsafe-inline'; base-uri 'none'; "
 	    "form-action 'none'\">\n<title>");
-	escape_html(out, buf_str(&title));
-	buf_fmt(out, ": %s</title>\n", what);
+	escape_html(out, title);
+	buf_put_z(out, "</title>\n");
 	put_sheets(out, sheets);
 	buf_put_z(out, "</head>\n");
+}
+
+void
+page_open(struct buf *out, const struct draft *d, const char *what, const char *sheets)
+{
+	struct buf title = buf_in(out->arena);
+
+	page_title(&title, d);
+	buf_fmt(&title, ": %s", what);
+	page_head(out, buf_str(&title), sheets);
 }
 
 void

@@ -168,6 +168,8 @@ arguments_have_their_status(void **state)
 	    {"archive", "check", 0, "the file is sound"},
 	    {"archive", "chek", 2, "did you mean check?"},
 	    {"archive", "export", 0, "{\"episode\":"},
+	    {"archive", "report", 0, "<svg viewBox"},
+	    {"archive", "report", 0, "garage-chili.vtt"},
 	    {"archive", "", 2, "check, renew"},
 	    {"keep", "corpus/*.vtt", 0, "kept 0"},
 	    {"keep", "corpus/garage-chili.vtt corpus/garage-chili.vtt", 2, "named twice"},
