@@ -139,6 +139,12 @@ is_pending(const struct stepper *k, struct str item)
 	return false;
 }
 
+static bool
+is_in_use(const struct stepper *k, int at)
+{
+	return k->m->d->dish[k->dish].part[k->part].ingredient[at].used;
+}
+
 /* The blackberries of a "blackberry and apple crumble". */
 static bool
 is_in_name(const struct stepper *k, const struct mention *x)
@@ -167,12 +173,14 @@ add_foods(
 		int at = ingredient_add(
 		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
 
+		bool again = at >= 0 && !x[i].amount.known && is_in_use(k, at);
+
 		if (acts)
 			use_ingredient(k, at);
 		if (acts && at >= 0)
 			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span);
-		if (acts && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX && at >= 0 &&
-		    !is_pending(k, x[i].item) && !x[i].definite) {
+		if (acts && !again && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX &&
+		    at >= 0 && !is_pending(k, x[i].item) && !x[i].definite) {
 			k->pending[k->pendings++] = x[i].item;
 			if (k->pendings == 1)
 				k->pending_node = n;

@@ -64,10 +64,37 @@ action_of(const struct chart *c, const struct node *n)
 	return NULL;
 }
 
+/* "the pan caught the hatch": told of another day, with nothing measured. */
+static bool
+is_tale(const struct cutter *k, uint32_t end)
+{
+	static const char *const measured[] = {"AMT", "NUM", "DUR", "TEMP", "HEAT"};
+	bool past = false;
+
+	for (uint32_t i = k->now.beg; i < end; i++) {
+		const struct node *n = &k->top->node.v[i];
+		struct field_nodes amount;
+
+		for (size_t c = 0; c < sizeof measured / sizeof *measured; c++)
+			if (node_is(&k->m->c, n, measured[c]))
+				return false;
+		if (node_field(&k->m->c, n, "amount", &amount))
+			return false;
+		past = past ||
+		       (n->made == RAW && node_has(&k->m->c, n, "VERB_ED") &&
+			   !node_has(&k->m->c, n, "ACTION_ED") &&
+			   !node_has(&k->m->c, n, "PREPWORD") &&
+			   !node_has(&k->m->c, n, "STATE") && !node_has(&k->m->c, n, "BE"));
+	}
+	return past;
+}
+
 static void
 close(struct cutter *k, uint32_t end)
 {
 	k->now.end = end;
+	if (k->open && k->now.kind == CLAUSE_BARE && is_tale(k, end))
+		k->now.kind = CLAUSE_CHAT;
 	if (k->open && k->now.beg < end) {
 		if (k->now.verb == UINT32_MAX)
 			k->now.verb = end;
