@@ -15,16 +15,18 @@ static const struct {
     {"g_per_tbsp", "tablespoon", 16},
     {"g_per_tsp", "teaspoon", 48},
 };
-enum { VOLUMES = sizeof volumes / sizeof *volumes };
+enum { VOLUMES = sizeof volumes / sizeof *volumes, AKIN = 4 };
 
-/* Keys of the lexicon have hyphens for blanks. */
+/* Keys of the lexicon have hyphens for blanks; "breadcrumbs" are breadcrumb. */
 static bool
 is_same(struct str a, struct str b)
 {
+	a.n -= str_ends(a, STR("s"));
+	b.n -= str_ends(b, STR("s"));
 	for (size_t i = 0; i < a.n && i < b.n; i++)
 		if ((a.p[i] == '-' ? ' ' : a.p[i]) != (b.p[i] == '-' ? ' ' : b.p[i]))
 			return false;
-	return a.n == b.n;
+	return a.n == b.n && a.n > 0;
 }
 
 static bool
@@ -48,7 +50,7 @@ is_akin(struct str a, struct str b)
 
 	while (n < least && a.p[n] == b.p[n])
 		n++;
-	return n >= 4 && n + 2 >= least;
+	return n >= AKIN && n + 2 >= least;
 }
 
 static struct str
@@ -66,22 +68,41 @@ next_word(struct str *rest)
 	return word;
 }
 
-/* Do the words name the form? "not packed" is named by no single word. */
+static bool
+holds_word(struct str words, struct str word)
+{
+	struct str said;
+
+	while ((said = next_word(&words)).n)
+		if (is_akin(word, said))
+			return true;
+	return false;
+}
+
+/* Do the words name all of "large chips", or one of "shredded or grated"? "not
+ * packed" is named by no single word. */
 static bool
 is_named(struct str form, struct str words)
 {
+	bool all = true, any = false;
 	struct str word;
 
 	if (str_find(form, STR("not ")) < form.n)
 		return str_find(words, form) < words.n;
 	while ((word = next_word(&form)).n) {
-		struct str rest = words, said;
-
-		while ((said = next_word(&rest)).n)
-			if (is_akin(word, said))
+		if (str_is_z(word, "or") || str_is_z(word, "and")) {
+			if (all && any)
 				return true;
+			all = true;
+			any = false;
+			continue;
+		}
+		if (word.n < AKIN)
+			continue;
+		all = all && holds_word(words, word);
+		any = true;
 	}
-	return false;
+	return all && any;
 }
 
 /* How well the row suits: its form or size is named, it is the food's default,

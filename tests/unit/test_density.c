@@ -12,6 +12,7 @@
 #include <cmocka.h>
 
 #include "../support/draft_text.h"
+#include "base/print.h"
 #include "grammar/density.h"
 
 #define COUNT(array) (sizeof(array) / sizeof *(array))
@@ -144,6 +145,63 @@ pieces_weigh_what_the_handbook_says(void **state)
 	}
 }
 
+/* The one amount in grams of a spoken script; false where there is none. */
+static bool
+spoken_grams(struct arena *a, const struct grammar *g, const struct row *r, double *out)
+{
+	struct tamis_options o = {.region = "us"};
+	struct buf text = buf_in(a);
+	struct err e = {0};
+	struct draft *d;
+	bool found = false;
+
+	buf_put_z(&text, "[0:00] A cake.\n[0:05] Add ");
+	print_decimal(&text, r->many);
+	buf_fmt(
+	    &text, " %ss of %s%s%s.\n", r->unit, r->words, r->words[0] ? " " : "", r->food);
+	d = tamis_draft(g, &o, buf_str(&text), "x", &e);
+	for (size_t i = 0; i < d->dishes; i++)
+		for (size_t k = 0; k < d->dish[i].parts; k++)
+			for (size_t j = 0; j < d->dish[i].part[k].ingredients; j++) {
+				const struct amount *m =
+				    &d->dish[i].part[k].ingredient[j].metric;
+
+				found = found || (m->known && m->unit &&
+						     m->unit->dimension == DIM_MASS);
+				if (m->known)
+					*out = ratio_double(m->max);
+			}
+	tamis_draft_free(d);
+	return found;
+}
+
+/* From the words of a script to grams; what is poured is given in millilitres. */
+static void
+spoken_cups_weigh_what_the_handbook_says(void **state)
+{
+	struct err e = {0};
+	struct grammar *g = tamis_grammar_open(NULL, "en", &e);
+	struct arena a;
+	size_t weighed = 0;
+
+	(void)state;
+	arena_init(&a);
+	for (size_t i = 0; i < COUNT(volumes); i++) {
+		const struct row *r = &volumes[i];
+		double got, want = ratio_double(r->grams);
+
+		if (!spoken_grams(&a, g, r, &got))
+			continue;
+		weighed++;
+		if (got < want * 0.985 || got > want * 1.015)
+			fail_msg("%s %s (SR28, NDB %s): %g g, not %g g", r->words, r->food,
+			    r->ndb, got, want);
+	}
+	assert_true(weighed >= 40);
+	arena_release(&a);
+	tamis_grammar_close(g);
+}
+
 /* NSW Health, Healthy Kids conversion tables: a cup of 250 ml, a tablespoon
  * of 20 ml. */
 static void
@@ -200,6 +258,7 @@ main(void)
 {
 	const struct CMUnitTest tests[] = {
 	    cmocka_unit_test(cups_and_spoons_weigh_what_the_handbook_says),
+	    cmocka_unit_test(spoken_cups_weigh_what_the_handbook_says),
 	    cmocka_unit_test(pieces_weigh_what_the_handbook_says),
 	    cmocka_unit_test(cups_hold_what_they_hold_where_they_are_said),
 	    cmocka_unit_test(unknown_foods_weigh_nothing),
