@@ -23,6 +23,8 @@ put_data(struct buf *out, const struct draft *d, const struct grammar *g,
 	buf_put_z(out, "</script>\n");
 }
 
+static const struct page_parts parts = {"recipes", "type.css card.css", NULL};
+
 static void
 write_card(const struct draft *d, const struct grammar *g, const struct tamis_style *style,
     struct buf *out)
@@ -33,7 +35,7 @@ write_card(const struct draft *d, const struct grammar *g, const struct tamis_st
 	    .video = video_of(style),
 	    .heading = 1};
 
-	page_open(out, d, "recipes", "type.css card.css");
+	page_open(out, d, &parts);
 	buf_put_z(out, "<body class=\"cards\">\n<main>\n");
 	if (d->dishes == 0)
 		buf_put_z(out, "<p>No recipe was found in this episode.</p>\n");
@@ -42,7 +44,7 @@ write_card(const struct draft *d, const struct grammar *g, const struct tamis_st
 	buf_put_z(out, "</main>\n");
 	for (size_t i = 0; i < d->dishes; i++)
 		put_data(out, d, g, style, i);
-	page_close(out);
+	page_close(out, &parts);
 }
 
 const struct writer writer_card = {

@@ -128,6 +128,8 @@ put_recipes(struct buf *out, const struct recipe_page *page)
 	buf_put_z(out, "</section>\n");
 }
 
+static const struct page_parts parts = {"proof", "type.css proof.css", "proof.js"};
+
 static void
 write_html(const struct draft *d, const struct grammar *g, const struct tamis_style *style,
     struct buf *out)
@@ -140,7 +142,7 @@ write_html(const struct draft *d, const struct grammar *g, const struct tamis_st
 	    .variants = variants_of(&t, g, style),
 	    .heading = 3};
 
-	page_open(out, d, "proof", "type.css proof.css");
+	page_open(out, d, &parts);
 	buf_put_z(out, "<body class=\"proof\">\n");
 	put_masthead(out, d);
 	put_strip(out, style);
@@ -153,8 +155,7 @@ write_html(const struct draft *d, const struct grammar *g, const struct tamis_st
 	buf_put_z(out, "<section id=\"queries\" class=\"list\">\n<h2>Queries</h2>\n");
 	queries_put_list(out, d);
 	buf_put_z(out, "</section>\n</div>\n</main>\n");
-	page_script(out, "proof.js");
-	page_close(out);
+	page_close(out, &parts);
 }
 
 const struct writer writer_html = {

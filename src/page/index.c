@@ -53,6 +53,8 @@ put_writer(struct buf *out, const struct draft *d, const struct writer *w)
 	put_link(out, buf_str(&file), buf_str(&file), w->help);
 }
 
+static const struct page_parts parts = {"ready to publish", "type.css index.css", NULL};
+
 static void
 write_index(const struct draft *d, const struct grammar *g, const struct tamis_style *style,
     struct buf *out)
@@ -63,7 +65,7 @@ write_index(const struct draft *d, const struct grammar *g, const struct tamis_s
 	(void)g;
 	(void)style;
 	page_title(&title, d);
-	page_open(out, d, "ready to publish", "type.css index.css");
+	page_open(out, d, &parts);
 	buf_put_z(out, "<body class=\"index\">\n<main>\n<h1>");
 	escape_html(out, buf_str(&title));
 	buf_put_z(out, "</h1>\n<p class=\"count\">Open queries: ");
@@ -72,7 +74,7 @@ write_index(const struct draft *d, const struct grammar *g, const struct tamis_s
 	for (size_t i = 0; (w = tamis_writer(i)); i++)
 		put_writer(out, d, w);
 	buf_put_z(out, "</ul>\n</main>\n");
-	page_close(out);
+	page_close(out, &parts);
 }
 
 const struct writer writer_index = {

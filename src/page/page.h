@@ -10,13 +10,18 @@
 
 /* The title of the episode, or that it has none; one line. */
 void page_title(struct buf *b, const struct draft *d);
-/* Up to <body>; sheets are names of style sheets: "type.css proof.css". */
-void page_head(struct buf *out, struct str title, const char *sheets);
+/* The built-in files that a page is made with, and what it is. */
+struct page_parts {
+	const char *what;   /* of the episode: "proof", for the title */
+	const char *sheets; /* "type.css proof.css" */
+	const char *script; /* "proof.js"; NULL none */
+};
+
+/* Up to <body>. The page's policy lets in just these parts. */
+void page_head(struct buf *out, struct str title, const struct page_parts *parts);
 /* The same with the title of the episode, and what the page is of it. */
-void page_open(
-    struct buf *out, const struct draft *d, const char *what, const char *sheets);
-/* A built-in file as a script; the end of the document. */
-void page_script(struct buf *out, const char *name);
-void page_close(struct buf *out);
+void page_open(struct buf *out, const struct draft *d, const struct page_parts *parts);
+/* The script and the end of the document. */
+void page_close(struct buf *out, const struct page_parts *parts);
 
 #endif

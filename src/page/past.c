@@ -168,10 +168,12 @@ put_codes(struct buf *out, const struct survey *s)
 	buf_put_z(out, "</tbody>\n</table>\n</section>\n");
 }
 
+static const struct page_parts parts = {NULL, "type.css past.css", NULL};
+
 void
 past_put(struct buf *out, const struct survey *s)
 {
-	page_head(out, STR("What is cooked here"), "type.css past.css");
+	page_head(out, STR("What is cooked here"), &parts);
 	buf_put_z(out, "<body class=\"past\">\n<main>\n");
 	put_head(out, s);
 	put_seasons(out, s);
@@ -179,5 +181,5 @@ past_put(struct buf *out, const struct survey *s)
 	put_episodes(out, s);
 	put_codes(out, s);
 	buf_put_z(out, "</main>\n");
-	page_close(out);
+	page_close(out, &parts);
 }

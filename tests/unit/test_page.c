@@ -9,6 +9,7 @@
 
 #include <cmocka.h>
 
+#include "page/digest.h"
 #include "page/lane.h"
 #include "page/schedule.h"
 #include "page/ties.h"
@@ -231,6 +232,27 @@ test_escape(void **state)
 	expect(buf_str(&b), "a --&gt; &lt;b&gt;&amp;");
 }
 
+/* The examples of NIST FIPS 180-2, appendix B, and the empty text. */
+static void
+test_digest(void **state)
+{
+	static const struct {
+		const char *text, *want;
+	} rows[] = {
+	    {"", "sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU="},
+	    {"abc", "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0="},
+	    {"abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq",
+		"sha256-JI1qYdIGOLjlwCaTDD5gOaM85Flk/yFn9uzt1BnbBsE="},
+	};
+	struct buf b = buf_in(*state);
+
+	for (size_t i = 0; i < COUNT(rows); i++) {
+		b.n = 0;
+		digest_put(&b, str_of(rows[i].text));
+		expect(buf_str(&b), rows[i].want);
+	}
+}
+
 static int
 open_arena(void **state)
 {
@@ -259,6 +281,7 @@ main(void)
 	    cmocka_unit_test(test_proof),
 	    cmocka_unit_test(test_hostile),
 	    cmocka_unit_test(test_escape),
+	    cmocka_unit_test(test_digest),
 	};
 
 	return cmocka_run_group_tests(tests, open_arena, close_arena);
