@@ -208,7 +208,10 @@ step_before(const struct cursor *c, size_t i)
 	for (size_t j = i, n = 0; j-- > 0 && n < LOOK_BACK; n++) {
 		if (c[j].at.dish != c[i].at.dish)
 			return NULL;
-		if (step_is_in(c[j].step, c[i].step->appliance))
+		/* a tin makes an oven of a step that only fills it */
+		if (step_is_in(c[j].step, c[i].step->appliance) &&
+		    (c[j].step->heats || c[j].step->preheats ||
+			c[j].step->temperature.present))
 			return c[j].step;
 	}
 	return NULL;

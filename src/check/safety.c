@@ -62,6 +62,18 @@ weigh_part(const struct check *k, const struct part *p, struct judged *j)
 		weigh(k, &p->ingredient[i], false, j);
 }
 
+/* The step names no food, or only what others are cooked in or with. */
+static bool
+uses_little(const struct cursor *c)
+{
+	for (size_t i = 0; i < c->step->uses; i++)
+		if (c->step->use[i] < c->part->ingredients &&
+		    !food_is(&c->part->ingredient[c->step->use[i]],
+			"oil fat butter salt pepper spice herb water condiment"))
+			return false;
+	return true;
+}
+
 /* What the step cooks; where it names nothing, what the part has, then the
  * dish: of several, the one with the mildest minimum. */
 static struct judged
@@ -72,7 +84,7 @@ judge(const struct check *k, const struct cursor *c)
 	for (size_t i = 0; i < c->step->uses; i++)
 		if (c->step->use[i] < c->part->ingredients)
 			weigh(k, &c->part->ingredient[c->step->use[i]], true, &j);
-	if (c->step->uses || j.class.n)
+	if (j.class.n || !uses_little(c))
 		return j;
 	weigh_part(k, c->part, &j);
 	for (size_t p = 0; p < c->dish->parts && !j.class.n; p++)

@@ -72,15 +72,17 @@ bounds_of(const struct check *k, const struct cursor *c)
 	return named.max_s ? named : any;
 }
 
-/* Another step of the part is in the same heat for as long as it takes. */
+/* Another step of the part does the same in the same heat, for as long as it
+ * takes. */
 static bool
 goes_on(const struct cursor *c, int64_t min_s)
 {
 	for (size_t i = 0; i < c->part->steps; i++) {
 		const struct step *s = &c->part->step[i];
 
-		if (s != c->step && s->appliance && step_is_in(c->step, s->appliance) &&
-		    s->duration.known && s->duration.max_ms / 1000 >= min_s)
+		if (s != c->step && str_is(s->action, c->step->action) && s->appliance &&
+		    step_is_in(c->step, s->appliance) && s->duration.known &&
+		    s->duration.max_ms / 1000 >= min_s)
 			return true;
 	}
 	return false;

@@ -72,6 +72,27 @@ was_named(const struct maker *m, uint32_t before, uint32_t head, const struct le
 	return false;
 }
 
+/* Something was mixed or cooked together: it may be what is called so. */
+static bool
+has_made(const struct maker *m, uint32_t token)
+{
+	static const char *const kinds[] = {"mix", "add", "season", "coat", "shape"};
+	struct turn turn = turn_of(m, token);
+	uint32_t at = script_source(m->s, token_of(m, token)->text).beg;
+	const struct dish *d = turn.dish >= 0 ? &m->d->dish[turn.dish] : NULL;
+
+	for (size_t p = 0; d && p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].steps; i++) {
+			const struct step *s = &d->part[p].step[i];
+
+			for (size_t k = 0; k < sizeof kinds / sizeof *kinds; k++)
+				if (s->place.span.beg < at && s->uses > 1 &&
+				    str_is_z(s->kind, kinds[k]))
+					return true;
+		}
+	return !d;
+}
+
 static bool
 has_worked(const struct maker *m, uint32_t token)
 {
@@ -106,7 +127,8 @@ add_rest(struct remarks *r, const struct node *n, const struct field_nodes *name
 			done = action_of(m, i);
 	if (!done)
 		done = action_within(m, head);
-	if (is_general(m, head) ? has_worked(m, n->beg) : was_named(m, n->beg, head, done))
+	if (was_named(m, n->beg, head, done) ||
+	    (is_general(m, head) && has_made(m, n->beg)))
 		return;
 	remark_add(r, REMARK_UNCLEAR_REFERENCE, (struct span){n->beg, n->end}, STR(""));
 }
