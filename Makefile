@@ -33,7 +33,7 @@ support_objects := $(call object,$(wildcard tests/support/*.c))
 unit_tests := $(patsubst tests/unit/%.c,$(B)/test/%,$(wildcard tests/unit/test_*.c))
 
 .PHONY: all setup demo test check-tests score score-record lint asan valgrind bench bench-archive \
-	test-faults cover format readme readme-picture test-browser test-conformance bless \
+	test-faults test-engine cover format readme readme-picture test-browser test-conformance bless \
 	install clean help libraries FORCE
 .DELETE_ON_ERROR:
 .SECONDARY:
@@ -157,6 +157,9 @@ test-faults: all $(B)/made $(B)/faults ## kills, a full disk, a crowd: the archi
 	@rm -rf $(B)/faults.[0-9]*
 	$(B)/faults $(B)
 	@rm -rf $(B)/faults.[0-9]*
+
+test-engine: all $(B)/made ## the archive's export in PostgreSQL: the same hits
+	@sh tests/engine/run $(B)
 
 cover: ## lines that the tests reach, by file
 	@$(MAKE) --no-print-directory B=$(B)-cover CFLAGS='-O0 -g --coverage' check-tests
