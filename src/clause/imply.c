@@ -123,6 +123,26 @@ is_frying(const struct deed *d)
 	return false;
 }
 
+/* What is hot already serves where the clause names nothing. */
+static void
+use_hot(const struct maker *m, const char *hot, struct deed *d)
+{
+	/* "get it smoking": as hot as that */
+	if (str_is_z(d->action, "smoke") && !d->duration.present && !d->temperature.unit) {
+		take(m, d, "heat");
+		d->appliance = hot;
+	}
+	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
+		d->appliance = hot;
+	if (hot && str_is_z(str_of(hot), "fryer")) {
+		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && is_frying(d))
+			d->appliance = hot;
+		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE &&
+		    !d->appliance)
+			d->temperature.role = ROLE_OIL;
+	}
+}
+
 void
 deed_imply(const struct maker *m, const struct clause *q, const char *hot, struct deed *d)
 {
@@ -142,20 +162,7 @@ deed_imply(const struct maker *m, const struct clause *q, const char *hot, struc
 	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
 		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE;
 
-	/* "get it smoking": as hot as that */
-	if (str_is_z(d->action, "smoke") && !d->duration.present && !d->temperature.unit) {
-		take(m, d, "heat");
-		d->appliance = hot;
-	}
-	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
-		d->appliance = hot;
-	if (hot && str_is_z(str_of(hot), "fryer")) {
-		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && is_frying(d))
-			d->appliance = hot;
-		if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE &&
-		    !d->appliance)
-			d->temperature.role = ROLE_OIL;
-	}
+	use_hot(m, hot, d);
 	if (!timed || !says_nothing(d) ||
 	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
 		return;
