@@ -4,15 +4,6 @@
  */
 #include "clause/maker.h"
 
-static bool
-token_is(const struct maker *m, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
-}
-
 static const struct reading *
 token_reading(const struct maker *m, uint32_t token, const char *class_name)
 {

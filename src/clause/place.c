@@ -84,3 +84,12 @@ measure_at(const struct maker *m, struct span source)
 		   ? &m->measure.v[lo]
 		   : NULL;
 }
+
+bool
+token_is(const struct maker *m, uint32_t token, const char *class_name)
+{
+	unsigned id = grammar_class(m->g, class_name);
+
+	return id < CLASSES_MAX && token < m->c.tokens.token.n &&
+	       classset_has(&m->c.tokens.token.v[token].entry->classes, id);
+}

@@ -15,15 +15,6 @@ enum {
 	RECIPE = 3   /* amounts of food that a recipe has at least */
 };
 
-static bool
-token_is(const struct maker *m, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
-}
-
 static uint32_t
 begins_at(const struct outline *o, int dish)
 {

@@ -9,15 +9,6 @@
 
 enum { NEAR_MS = 12000, LEAD = 4 };
 
-static bool
-token_is(const struct maker *m, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
-}
-
 /* Does the cook turn to it after the work has begun? */
 static bool
 opens_later(const struct outline *o, const struct planned *p)

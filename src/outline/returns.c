@@ -35,15 +35,6 @@ tokens_of(const struct maker *m, const struct clause *q)
 }
 
 static bool
-token_is(const struct maker *m, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && i < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[i].entry->classes, id);
-}
-
-static bool
 word_is(const struct maker *m, uint32_t i, const char *const *words)
 {
 	for (; *words; words++)
