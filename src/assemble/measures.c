@@ -28,16 +28,16 @@ look_at_word(const struct maker *m, uint32_t token, struct measure *x)
 	bool loose = token_has_flag(m, token, "ATLEAST", "loose") ||
 		     token_has_flag(m, token, "UPTO", "loose");
 
-	if (token_is(m, token, "APPROX"))
+	if (token_has(m, token, "APPROX"))
 		x->approximate = true;
 	if (token_has_flag(m, token, "ATLEAST", "article") &&
-	    (token == 0 || !token_is(m, token - 1, "ART")))
+	    (token == 0 || !token_has(m, token - 1, "ART")))
 		return;
 	if (loose && x->kind != MEASURE_DURATION)
 		return;
-	if (token_is(m, token, "UPTO") && x->kind != MEASURE_TEMPERATURE)
+	if (token_has(m, token, "UPTO") && x->kind != MEASURE_TEMPERATURE)
 		x->bound = BOUND_MAX;
-	else if (token_is(m, token, "ATLEAST"))
+	else if (token_has(m, token, "ATLEAST"))
 		x->bound = BOUND_MIN;
 }
 
@@ -49,10 +49,10 @@ is_passed(const struct maker *m, uint32_t token)
 	    "APPROX", "UPTO", "ATLEAST", "OF", "FILLER", "ART"};
 
 	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
-		if (token_is(m, token, classes[i]))
+		if (token_has(m, token, classes[i]))
 			return true;
-	return token_is(m, token, "COMMA") && token > 0 &&
-	       (token_is(m, token - 1, "FILLER") || token_is(m, token - 1, "UPTO") ||
+	return token_has(m, token, "COMMA") && token > 0 &&
+	       (token_has(m, token - 1, "FILLER") || token_has(m, token - 1, "UPTO") ||
 		   token_has_flag(m, token - 1, "ATLEAST", "after"));
 }
 
@@ -66,14 +66,14 @@ look_around(const struct maker *m, const struct node *n, struct measure *x)
 	for (uint32_t i = n->beg; i > 0 && n->beg - i < 4 && is_passed(m, i - 1); i--)
 		look_at_word(m, i - 1, x);
 	for (uint32_t i = n->beg; i < n->end; i++)
-		if (token_is(m, i, "ISH"))
+		if (token_has(m, i, "ISH"))
 			x->approximate = true;
 		else if (x->kind == MEASURE_DURATION &&
 			 token_has_flag(m, i, "ATLEAST", "article"))
 			x->bound = BOUND_MIN;
-	if (token_is(m, end, "COMMA"))
+	if (token_has(m, end, "COMMA"))
 		end++;
-	if (token_is(m, end, "ORSO"))
+	if (token_has(m, end, "ORSO"))
 		x->approximate = true;
 	if (token_has_flag(m, end, "UPTO", "after"))
 		x->bound = BOUND_MAX;
@@ -119,7 +119,7 @@ is_before_restating(const struct maker *m, uint32_t token)
 	static const char *const classes[] = {"OF", "FOOD", "FOODMOD", "PREPWORD", "STOP"};
 
 	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
-		if (token_is(m, token, classes[i]))
+		if (token_has(m, token, classes[i]))
 			return true;
 	return false;
 }
@@ -135,13 +135,13 @@ link_between(const struct maker *m, uint32_t beg, uint32_t end)
 	if (end < beg || end - beg > 9)
 		return LINK_NONE;
 	for (uint32_t i = beg; i < end; i++) {
-		if (token_is(m, i, "RESTATES"))
+		if (token_has(m, i, "RESTATES"))
 			link = LINK_STRONG;
 		else if (link == LINK_WEAK && is_before_restating(m, i))
 			food = true;
-		else if (!token_is(m, i, "COMMA") && !token_is(m, i, "APPROX") &&
-			 !token_is(m, i, "FILLER") && !token_is(m, i, "DASH") &&
-			 !token_is(m, i, "BE") && !token_is(m, i, "ADV"))
+		else if (!token_has(m, i, "COMMA") && !token_has(m, i, "APPROX") &&
+			 !token_has(m, i, "FILLER") && !token_has(m, i, "DASH") &&
+			 !token_has(m, i, "BE") && !token_has(m, i, "ADV"))
 			return LINK_NONE;
 	}
 	return food && link == LINK_WEAK ? LINK_NONE : link;
@@ -153,15 +153,15 @@ is_restated_late(const struct maker *m, uint32_t beg, uint32_t end)
 {
 	uint32_t last = end;
 
-	while (
-	    last > beg && (token_is(m, last - 1, "APPROX") || token_is(m, last - 1, "BE") ||
-			      token_is(m, last - 1, "FILLER")))
+	while (last > beg &&
+	       (token_has(m, last - 1, "APPROX") || token_has(m, last - 1, "BE") ||
+		   token_has(m, last - 1, "FILLER")))
 		last--;
 	if (end < beg || end - beg > 20 || last == beg || last == end ||
-	    !token_is(m, last - 1, "RESTATES"))
+	    !token_has(m, last - 1, "RESTATES"))
 		return false;
 	for (uint32_t i = beg; i < end; i++)
-		if (token_is(m, i, "STOP") || token_is(m, i, "BREAK"))
+		if (token_has(m, i, "STOP") || token_has(m, i, "BREAK"))
 			return false;
 	return true;
 }
@@ -251,11 +251,11 @@ static bool
 is_counted(const struct maker *m, struct span words)
 {
 	for (uint32_t i = words.beg; i + 1 < words.end; i++)
-		if (token_is(m, i, "OF") && token_is(m, i + 1, "DET"))
+		if (token_has(m, i, "OF") && token_has(m, i + 1, "DET"))
 			return false;
-	if (token_is(m, words.end, "DISH") && !token_is(m, words.end, "ACTION"))
+	if (token_has(m, words.end, "DISH") && !token_has(m, words.end, "ACTION"))
 		return false;
-	if (token_is(m, words.beg, "ART") && token_is(m, words.end, "UNLISTED"))
+	if (token_has(m, words.beg, "ART") && token_has(m, words.end, "UNLISTED"))
 		return false;
 	return true;
 }
@@ -280,7 +280,7 @@ collect_count(struct maker *m, const struct node *n)
 	s.value = (struct amount){true, true, q.min, q.max, NULL};
 	s.reversed = q.reversed;
 	s.tokens = (struct span){amount.v->beg, amount.v->end};
-	if (token_is(m, s.tokens.beg, "ANOTHER"))
+	if (token_has(m, s.tokens.beg, "ANOTHER"))
 		s.tokens.beg = s.tokens.end;
 	if (node_field(&m->c, n, "food", &food))
 		s.tokens.end = food.v[food.n - 1].end;

@@ -50,8 +50,8 @@ portion_find(const struct maker *m, struct span food, struct portion *out)
 		const struct reading *r =
 		    at < m->c.tokens.token.n ? token_reading(m, at, "UNIT") : NULL;
 
-		if (!(r && lexeme_has(r->lexeme, "part")) || token_is(m, at + 1, "OF") ||
-		    !token_is(m, at - 1, "FOOD"))
+		if (!(r && lexeme_has(r->lexeme, "part")) || token_has(m, at + 1, "OF") ||
+		    !token_has(m, at - 1, "FOOD"))
 			continue;
 		out->unit = grammar_unit(m->g, lexeme_get(r->lexeme, "unit"), m->region);
 		out->food.end = at;

@@ -75,7 +75,7 @@ const char *region_of(const struct chart *c);
 struct place place_of(const struct maker *m, uint32_t token_beg, uint32_t token_end);
 struct place place_of_node(const struct maker *m, const struct node *n);
 /* Has the token, where there is one, a reading in the class? */
-bool token_is(const struct maker *m, uint32_t token, const char *class_name);
+bool token_has(const struct maker *m, uint32_t token, const char *class_name);
 /* The measure that is said in these source bytes; NULL where there is none. */
 struct measure *measure_at(const struct maker *m, struct span source);
 /* The words of a run of script text, single-spaced. */

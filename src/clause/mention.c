@@ -100,7 +100,7 @@ food_reading(const struct maker *m, const struct token *t)
 }
 
 static bool
-token_has(const struct maker *m, const struct token *t, const char *class_name)
+token_reads(const struct maker *m, const struct token *t, const char *class_name)
 {
 	unsigned id = grammar_class(m->g, class_name);
 
@@ -113,9 +113,10 @@ sort_word(const struct maker *m, const struct token *t, struct buf *item, struct
 {
 	const struct reading *r = entry_reading(t->entry, grammar_class(m->g, "FOODMOD"));
 
-	if (token_has(m, t, "COMMA") || token_has(m, t, "ART") || token_has(m, t, "DET"))
+	if (token_reads(m, t, "COMMA") || token_reads(m, t, "ART") ||
+	    token_reads(m, t, "DET"))
 		return;
-	if (token_has(m, t, "AND")) {
+	if (token_reads(m, t, "AND")) {
 		if (prep->n)
 			put_word(prep, STR("and"));
 		return;
@@ -125,11 +126,11 @@ sort_word(const struct maker *m, const struct token *t, struct buf *item, struct
 			put_word(item, said_words(m, t));
 		return;
 	}
-	if (token_has(m, t, "PREPWORD") || token_has(m, t, "PREPADV"))
+	if (token_reads(m, t, "PREPWORD") || token_reads(m, t, "PREPADV"))
 		put_word(prep, said_words(m, t));
 	else if (food_reading(m, t))
 		put_word(item, food_words(m, t, food_reading(m, t)));
-	else if (token_has(m, t, "UNLISTED"))
+	else if (token_reads(m, t, "UNLISTED"))
 		put_word(item, said_words(m, t));
 }
 
@@ -359,8 +360,9 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	else
 		read_portion(m, n, x);
 	read_tail(m, n, x);
-	x->definite = node_field(&m->c, n, "definite", &f) ||
-		      (n->beg > 0 && token_has(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
+	x->definite =
+	    node_field(&m->c, n, "definite", &f) ||
+	    (n->beg > 0 && token_reads(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
 	if (x->definite && names_owner(m, n))
 		x->definite = false;
 	x->share = node_attribute(&m->c, n, "share").n > 0;

@@ -86,7 +86,7 @@ measure_at(const struct maker *m, struct span source)
 }
 
 bool
-token_is(const struct maker *m, uint32_t token, const char *class_name)
+token_has(const struct maker *m, uint32_t token, const char *class_name)
 {
 	unsigned id = grammar_class(m->g, class_name);
 

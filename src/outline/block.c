@@ -96,12 +96,12 @@ leads(const struct outline *o, const struct opening *x)
 		bool passed = false;
 
 		for (size_t k = 0; k < sizeof before / sizeof *before; k++)
-			if (token_is(o->m, i - 1, before[k]))
+			if (token_has(o->m, i - 1, before[k]))
 				return true;
 		if (x->sort == NAME_DISH && is_indefinite(o->m, i - 1))
 			return true;
 		for (size_t k = 0; k < sizeof between / sizeof *between; k++)
-			passed = passed || token_is(o->m, i - 1, between[k]);
+			passed = passed || token_has(o->m, i - 1, between[k]);
 		if (!passed)
 			return false;
 		i--;
@@ -149,7 +149,7 @@ block_opens(const struct outline *o, const struct opening *x)
 		return false;
 	if (is_over(o, beg, x->token))
 		return true;
-	if (!awaited && x->lone && (o->now_part > 0 || token_is(o->m, x->token, "FOOD")))
+	if (!awaited && x->lone && (o->now_part > 0 || token_has(o->m, x->token, "FOOD")))
 		return false;
 	return before >= RECIPE &&
 	       (leads(o, x) ||

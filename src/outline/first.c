@@ -139,7 +139,7 @@ first_spoken(const struct outline *o)
 
 	for (uint32_t i = 0; i < m->c.tokens.token.n; i++)
 		if (m->s->cue[m->c.tokens.token.v[i].cue].kind == CUE_SPEECH &&
-		    !token_is(m, i, "BREAK"))
+		    !token_has(m, i, "BREAK"))
 			return i;
 	return 0;
 }

@@ -184,7 +184,7 @@ uses_product(const struct outline *o, const struct clause *q)
 		return false;
 	for (uint32_t i = s.beg; i < s.end; i++) {
 		placed = placed || word_is(m, i, over);
-		product = product || token_is(m, i, "PRON") ||
+		product = product || token_has(m, i, "PRON") ||
 			  word_is_head(m, i, d->part.v[o->now_part].head);
 		if (!placed)
 			continue;

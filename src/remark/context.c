@@ -52,15 +52,6 @@ turn_of(const struct maker *m, uint32_t token)
 }
 
 bool
-token_has(const struct maker *m, uint32_t token, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && token < m->c.tokens.token.n &&
-	       classset_has(&token_of(m, token)->entry->classes, id);
-}
-
-bool
 token_is(const struct maker *m, uint32_t token, const char *word)
 {
 	return token < m->c.tokens.token.n && str_is_z(token_of(m, token)->norm, word);

@@ -22,7 +22,6 @@ token_of(const struct maker *m, uint32_t token)
 	return &m->c.tokens.token.v[token];
 }
 
-bool token_has(const struct maker *m, uint32_t token, const char *class_name);
 bool token_is(const struct maker *m, uint32_t token, const char *word);
 /* The reading as that class; NULL without. */
 const struct reading *token_reading(
