@@ -23,7 +23,7 @@ put_data(struct buf *out, const struct draft *d, const struct grammar *g,
 	buf_put_z(out, "</script>\n");
 }
 
-static const struct page_parts parts = {"recipes", "type.css card.css", NULL};
+static const struct page_parts parts = {"recipes", "type.css card.css", NULL, false};
 
 static void
 write_card(const struct draft *d, const struct grammar *g, const struct tamis_style *style,

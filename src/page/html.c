@@ -128,7 +128,7 @@ put_recipes(struct buf *out, const struct recipe_page *page)
 	buf_put_z(out, "</section>\n");
 }
 
-static const struct page_parts parts = {"proof", "type.css proof.css", "proof.js"};
+static const struct page_parts parts = {"proof", "type.css proof.css", "proof.js", false};
 
 static void
 write_html(const struct draft *d, const struct grammar *g, const struct tamis_style *style,

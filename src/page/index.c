@@ -53,7 +53,8 @@ put_writer(struct buf *out, const struct draft *d, const struct writer *w)
 	put_link(out, buf_str(&file), buf_str(&file), w->help);
 }
 
-static const struct page_parts parts = {"ready to publish", "type.css index.css", NULL};
+static const struct page_parts parts = {
+    "ready to publish", "type.css index.css", NULL, false};
 
 static void
 write_index(const struct draft *d, const struct grammar *g, const struct tamis_style *style,

@@ -47,6 +47,8 @@ put_policy(struct buf *out, struct str sheet, const struct page_parts *parts)
 		       "style-src '");
 	digest_put(out, sheet);
 	buf_put_char(out, '\'');
+	if (parts->attributes)
+		buf_put_z(out, "; style-src-attr 'unsafe-inline'");
 	if (parts->script) {
 		buf_put_z(out, "; script-src '");
 		digest_put(out, asset(str_of(parts->script)));

@@ -15,6 +15,7 @@ struct page_parts {
 	const char *what;   /* of the episode: "proof", for the title */
 	const char *sheets; /* "type.css proof.css" */
 	const char *script; /* "proof.js"; NULL none */
+	bool attributes;    /* elements have style attributes */
 };
 
 /* Up to <body>. The page's policy lets in just these parts. */

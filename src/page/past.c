@@ -168,7 +168,7 @@ put_codes(struct buf *out, const struct survey *s)
 	buf_put_z(out, "</tbody>\n</table>\n</section>\n");
 }
 
-static const struct page_parts parts = {NULL, "type.css past.css", NULL};
+static const struct page_parts parts = {NULL, "type.css past.css", NULL, true};
 
 void
 past_put(struct buf *out, const struct survey *s)
