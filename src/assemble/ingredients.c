@@ -191,7 +191,9 @@ ingredient_add(
 	struct part *p = &d->part[part];
 	int at = x->item.n ? find(p, x) : -1;
 
-	if (!x->item.n || is_product(m, d, x))
+	bool listed = at >= 0 && str_is(p->ingredient[at].key, x->key);
+
+	if (!x->item.n || (!listed && is_product(m, d, x)))
 		return -1;
 	if (at >= 0) {
 		merge(m, &p->ingredient[at], x);
