@@ -86,16 +86,28 @@ put_status(struct buf *out, const struct finding *f)
 		buf_fmt(out, " <span class=\"status\">%s</span>", status_name(f->status));
 }
 
-void
-query_put_note(struct buf *out, const struct draft *d, size_t finding)
+static void
+put_things(struct buf *out, const struct stretch *s)
 {
-	const struct finding *f = &d->finding[finding];
+	if (!s || s->things == 0)
+		return;
+	buf_put_z(out, " data-t=\"");
+	for (size_t i = 0; i < s->things; i++)
+		buf_fmt(out, "%s%u", i ? " " : "", s->thing[i]);
+	buf_put_char(out, '"');
+}
 
+void
+query_put_note(struct buf *out, const struct ties *t, size_t finding)
+{
+	const struct finding *f = &t->draft->finding[finding];
+
+	buf_fmt(out, "<div class=\"query %s %s\" id=\"n%zu\"", severity_name(f->severity),
+	    status_name(f->status), finding + 1);
+	put_things(out, stretch_at(t, f->place.span.beg));
 	buf_fmt(out,
-	    "<div class=\"query %s %s\" id=\"n%zu\" data-q=\"%zu\">"
-	    "<p><a class=\"number\" href=\"#m%zu\" aria-label=\"Query %zu, to its "
-	    "words\">%zu</a> <b>%s</b>",
-	    severity_name(f->severity), status_name(f->status), finding + 1, finding + 1,
+	    "><p><a class=\"number\" href=\"#m%zu\" aria-label=\"Query %zu, to its words\">"
+	    "%zu</a> <b>%s</b>",
 	    finding + 1, finding + 1, finding + 1, severity_name(f->severity));
 	put_status(out, f);
 	buf_put_char(out, ' ');

@@ -6,15 +6,15 @@
 #ifndef TAMIS_QUERIES_H
 #define TAMIS_QUERIES_H
 
-#include "tamis.h"
+#include "page/ties.h"
 
 /* "error", "warning", "note". */
 const char *severity_name(enum severity severity);
 
 /* The number behind the words that a query is about: a link to its note. */
 void query_put_mark(struct buf *out, const struct draft *d, size_t finding);
-/* The note in the margin. */
-void query_put_note(struct buf *out, const struct draft *d, size_t finding);
+/* The note in the margin, tied to what its words are tied to. */
+void query_put_note(struct buf *out, const struct ties *t, size_t finding);
 /* All of them, with links to their notes, and what was odd in the file. */
 void queries_put_list(struct buf *out, const struct draft *d);
 /* Links to the queries about a step (-1: about the dish as such). */

@@ -172,7 +172,7 @@ end_row(struct setting *s)
 	if (s->noted < s->query)
 		buf_put_z(s->out, "<div class=\"margin\">");
 	for (size_t i = s->noted; i < s->query; i++)
-		query_put_note(s->out, s->ties->draft, i);
+		query_put_note(s->out, s->ties, i);
 	if (s->noted < s->query)
 		buf_put_z(s->out, "</div>");
 	s->noted = s->query;

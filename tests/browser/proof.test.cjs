@@ -88,6 +88,13 @@ test("pointing at an amount lights its words, and back", async (t) => {
   assert.equal(await page.locator(".lit").count(), 0);
 });
 
+test("pointing at a query lights what it is about", async (t) => {
+  const page = await opened(t, `${PLAIN}\n[2:00] Boil it for ten to eight minutes.\n`);
+
+  await page.locator(".query.error").first().hover();
+  assert.match((await texts(page, ".words .lit")).join(" "), /ten to eight minutes/);
+});
+
 test("times, temperatures and bars are tied to their step", async (t) => {
   const page = await opened(t, PLAIN);
 
