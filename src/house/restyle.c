@@ -160,8 +160,8 @@ static bool
 is_served(const struct dish *d)
 {
 	return d->yield.present && d->yield.known && d->yield.min.num > 0 &&
-	       (str_is_z(d->yield_unit, "serving") || str_is_z(d->yield_unit, "portion") ||
-		   str_is_z(d->yield_unit, "person"));
+	       (d->yield_unit.n == 0 || str_is_z(d->yield_unit, "serving") ||
+		   str_is_z(d->yield_unit, "portion") || str_is_z(d->yield_unit, "person"));
 }
 
 /* As little as brings the number asked for into the range: 4 to 6 feeds 5. */

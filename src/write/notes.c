@@ -159,7 +159,7 @@ add_rescaled(struct notes *n, const struct dish *d)
 	struct buf b = buf_in(n->arena), pans = buf_in(n->arena);
 
 	if (d->scale.den == 0) {
-		if (h->style->servings && !d->yield.known)
+		if (h->style->servings && !text_is_served(d))
 			add(n,
 			    STR("How many this serves was not said, so the amounts are the "
 				"script's."));

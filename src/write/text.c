@@ -55,6 +55,12 @@ put_plural(struct buf *b, struct str noun)
 	buf_put(b, inflect_plural(b->arena, str_cut(noun, last, noun.n)));
 }
 
+bool
+text_is_served(const struct dish *d)
+{
+	return d->yield.present && d->yield.known && is_people(d->yield_unit);
+}
+
 static struct ratio
 at_least_one(struct ratio v)
 {

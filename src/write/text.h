@@ -13,6 +13,8 @@
 void text_title(struct buf *b, struct str name);
 /* The dish's title; "Untitled dish" where it has no name. */
 void text_dish_title(struct buf *b, const struct dish *d);
+/* How many it serves is known, and not only what it makes. */
+bool text_is_served(const struct dish *d);
 /* "Serves 4", "Makes 12 cookies"; nothing where no yield is known. */
 void text_yield(struct buf *b, const struct house *h, const struct dish *d);
 /* "50 minutes, 40 of them unattended"; the host's own claim where the steps

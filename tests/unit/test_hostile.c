@@ -69,9 +69,13 @@ static void
 draft_and_write(
     struct arena *a, const struct grammar *g, const char *name, struct str source)
 {
+	static const struct tamis_style plain, other = {.units = UNITS_METRIC,
+						   .spelling = SPELLING_US,
+						   .plain_fractions = true,
+						   .scale = {3, 2}};
 	struct tamis_options o = {0};
 	struct err e = {0};
-	struct draft *d;
+	struct draft *d, *restyled;
 	const struct writer *w;
 
 	alarm(SECONDS);
@@ -81,10 +85,12 @@ draft_and_write(
 		fail_msg("%s: neither a draft nor an error", name);
 	if (d && spans_wrong(d))
 		fail_msg("%s: %s", name, spans_wrong(d));
+	restyled = d ? tamis_restyle(d, g, &other) : NULL;
 	for (size_t i = 0; d && (w = tamis_writer(i)); i++) {
 		struct buf out = buf_in(a);
 
-		w->write(d, g, &(struct tamis_style){0}, &out);
+		w->write(d, g, &plain, &out);
+		w->write(restyled, g, &other, &out);
 	}
 	tamis_draft_free(d);
 	alarm(0);
