@@ -53,7 +53,7 @@ static const struct {
     {"check --format zzzzzz " EPISODE " 2>&1", 2, "tamis check --help"},
     {"check --format sarif " EPISODE, 1, "\"2.1.0\""},
     {"check --format json " EPISODE, 1, "\"missing-scale\""},
-    {"check --format text " EPISODE, 1, "[missing-scale]"},
+    {"check --format text " EPISODE, 1, "[time-claim]"},
     {"check --format sarif no-such-file 2>/dev/null", 2, "\"error\""},
     {"check --severity dire " EPISODE " 2>&1", 2, "no severity dire"},
     {"check --severity error " EPISODE, 1, " error: "},
