@@ -4,7 +4,8 @@
 # DISH      the last word of a dish's name
 # DISHFOOD  the same, but as often a food or a plain word
 # PARTHEAD  the last word of a part's name; weak: only with a word before it;
-#           raw: "scone dough" is the scones
+#           raw: "scone dough" is the scones; wet: goes
+#           on or into what holds the dish
 # DISHMOD   goes before them; praise: left out of the title
 # proper    begins with a capital letter
 
@@ -579,10 +580,10 @@ board : meal
 
 # ---- parts -----------------------------------------------------------------
 @ PARTHEAD noun
-sauce
-gravy
-dressing
-vinaigrette
+sauce : wet
+gravy : wet
+dressing : wet
+vinaigrette : wet
 marinade
 brine
 rub
@@ -607,22 +608,22 @@ crumble : weak
 base : weak
 syrup
 drizzle
-dip
-salsa
-pico de gallo = pico
-guacamole = guac
-relish
-chutney
-pickle
-slaw = coleslaw
-crema
-aioli
-mayo = mayonnaise
-pesto
-chimichurri
-gremolata
-salsa verde
-tapenade
+dip : wet
+salsa : wet
+pico de gallo = pico : wet
+guacamole = guac : wet
+relish : wet
+chutney : wet
+pickle : wet
+slaw = coleslaw : wet
+crema : wet
+aioli : wet
+mayo = mayonnaise : wet
+pesto : wet
+chimichurri : wet
+gremolata : wet
+salsa verde : wet
+tapenade : wet
 paste : weak
 spice mix
 spice rub
@@ -653,9 +654,9 @@ breading
 breadcrumb : weak
 crouton
 crispy onion
-raita
-tzatziki
-hummus
+raita : wet
+tzatziki : wet
+hummus : wet
 assembly
 patty
 meringue

@@ -16,7 +16,7 @@ this episode
 right
 right then
 okay = ok, 'kay
-alright = all right, aight
+alright = all right, aight, alrighty, righto, righty, okey dokey, okie dokie
 now
 so
 so now
@@ -129,6 +129,31 @@ coming back to
 look at
 looking at
 finish off
+# Where a part's product goes, and what it goes on.
+@ OVERWORD
+over
+on
+onto
+on top
+on top of
+all over
+top
+@ TOPWORD
+top
+tops
+lot
+both
+sides
+edges
+# With an appliance: the cooking goes on.
+@ HEATCALL
+same
+get
+okay = ok, 'kay
+alright
+right
+heat
+preheat
 # What is said of a thing that has had its time.
 @ READYWORD
 had

@@ -34,7 +34,7 @@ yields_between(const struct outline *o, uint32_t beg, uint32_t end)
 	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg < end; i++)
 		if (l->node.v[i].beg >= beg && node_is(&o->m->c, &l->node.v[i], "YIELD") &&
 		    !node_attribute(&o->m->c, &l->node.v[i], "cut").p)
-			return returns_measured(o, beg, l->node.v[i].beg) >= RECIPE;
+			return memory_measured(o, beg, l->node.v[i].beg) >= RECIPE;
 	return false;
 }
 
@@ -48,9 +48,9 @@ is_said_done(const struct outline *o, uint32_t beg, uint32_t end)
 		if ((x->kind == OPENING_DONE || x->kind == OPENING_TODAY ||
 			x->kind == OPENING_TOPIC) &&
 		    x->token >= beg && x->end < end && named_dish(o, x) == o->now_dish &&
-		    returns_measured(o, beg, x->token) >= RECIPE &&
+		    memory_measured(o, beg, x->token) >= RECIPE &&
 		    (x->kind == OPENING_DONE ||
-			returns_measured(o, x->end, x->end + REACH / 2) == 0))
+			memory_measured(o, x->end, x->end + REACH / 2) == 0))
 			return true;
 	}
 	return false;
@@ -65,8 +65,7 @@ block_is_told(const struct outline *o, int dish, uint32_t token)
 	for (size_t i = m->turn.n; i-- > 0;)
 		if (m->turn.v[i].token > beg && m->turn.v[i].dish != dish)
 			end = m->turn.v[i].token;
-	return yields_between(o, beg, end) &&
-	       returns_measured(o, token, token + CLOSE) == 0;
+	return yields_between(o, beg, end) && memory_measured(o, token, token + CLOSE) == 0;
 }
 
 static bool
@@ -143,9 +142,9 @@ block_opens(const struct outline *o, const struct opening *x)
 		return false;
 	beg = begins_at(o, o->now_dish);
 	beg = beg < o->dish.v[0].token ? o->dish.v[0].token : beg;
-	before = returns_measured(o, beg, x->token);
-	next = returns_measured(o, x->end, x->end + LENGTH);
-	if (next < 2 || returns_measured(o, x->end, x->end + REACH) == 0)
+	before = memory_measured(o, beg, x->token);
+	next = memory_measured(o, x->end, x->end + LENGTH);
+	if (next < 2 || memory_measured(o, x->end, x->end + REACH) == 0)
 		return false;
 	if (is_over(o, beg, x->token))
 		return true;
@@ -155,5 +154,5 @@ block_opens(const struct outline *o, const struct opening *x)
 	       (leads(o, x) ||
 		   (x->sort == NAME_DISH && !x->lone && x->kind >= OPENING_TODAY)) &&
 	       (x->sort == NAME_DISH || (awaited && x->sort < NAME_DISH)) &&
-	       returns_measured(o, x->end, x->end + CLOSE) > 0;
+	       memory_measured(o, x->end, x->end + CLOSE) > 0;
 }

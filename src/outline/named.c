@@ -10,6 +10,7 @@ named_dish(const struct outline *o, const struct opening *x)
 {
 	for (size_t i = 0; i < o->dish.n; i++)
 		if (name_is_same(o->dish.v[i].name, x->name) &&
+		    !(x->lone && name_is_part(x, o->dish.v[i].sort)) &&
 		    !name_is_half(o->dish.v[i].name, x))
 			return (int)i;
 	for (size_t i = 0; i < o->dish.n; i++)

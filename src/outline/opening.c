@@ -252,26 +252,6 @@ is_weak_part(const struct chart *c, uint32_t token)
 	return lexeme_has(lexeme_of(c, e, "PARTHEAD"), "weak") && !lexeme_of(c, e, "FOOD");
 }
 
-/* "a chimichurri to go on top": it goes with another dish. */
-static bool
-goes_on_top(const struct chart *c, uint32_t end)
-{
-	static const char *const ways[][3] = {{"to", "go", "on"}, {"to", "go", "over"},
-	    {"that", "goes", "on"}, {"that", "goes", "over"}, {"for", "the", "top"},
-	    {"on", "top", ""}, {"for", "dipping", ""}, {"to", "dip", ""}};
-
-	for (size_t i = 0; i < sizeof ways / sizeof *ways; i++) {
-		uint32_t k = 0;
-
-		while (k < 3 && ways[i][k][0] && end + k < c->tokens.token.n &&
-		       str_is_z(token_at(c, end + k)->norm, ways[i][k]))
-			k++;
-		if (k == 3 || !ways[i][k][0])
-			return true;
-	}
-	return false;
-}
-
 /* "two dressings", "3 dips"; one is no count. */
 static bool
 is_counted(const struct chart *c, uint32_t token)
@@ -316,12 +296,11 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	if (x.lone && is_weak_part(c, x.end - 1) &&
 	    (x.kind == OPENING_FOR || (x.definite && x.kind == OPENING_TOPIC)))
 		x.sort = NAME_PART;
-	if (x.kind <= OPENING_TURN && goes_on_top(c, x.end))
-		x.kind = OPENING_WITH;
 	x.made = node_attribute(c, n, "made").p != NULL;
 	x.numbered = node_attribute(c, n, "dish").p != NULL;
 	x.day = node_attribute(c, name, "day").p != NULL;
 	x.marked = is_marked(c, x.token);
+	x.on_top = node_attribute(c, n, "top").p != NULL;
 	x.faint = node_attribute(c, n, "long").p != NULL;
 	if (x.lone && x.faint)
 		x.kind = OPENING_MENTION;
@@ -395,6 +374,8 @@ collect_headings(struct openings *out, const struct chart *c)
 static int
 rank(const struct opening *x)
 {
+	if (x->on_top)
+		return 2 * (int)OPENING_TURN + 1;
 	return 2 * (x->faint ? (int)OPENING_MENTION : (int)x->kind) + x->faint;
 }
 

@@ -47,6 +47,7 @@ struct opening {
 	bool marked;         /* "the", "our", "okay" stand before it */
 	bool bought;         /* the whole name is a food of the lists */
 	bool definite;       /* "the" */
+	bool on_top;         /* "a chimichurri to go on top": with another dish */
 	bool faint;          /* a name before a comma: may be of a list */
 	bool made;           /* "make": even of a food */
 	bool numbered;       /* "number two is": a dish, whatever the word */

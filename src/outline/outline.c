@@ -5,6 +5,8 @@
  */
 #include "outline/outline.h"
 
+enum { WITH_MAX = 12 }; /* tokens from a part to the dish that it is said of */
+
 static uint32_t
 clause_beg(const struct maker *m, const struct clause *q)
 {
@@ -56,7 +58,7 @@ is_within(const struct outline *o, const struct opening *x)
 static bool
 opens_unplanned(const struct outline *o, const struct opening *x)
 {
-	size_t foods = returns_measured(o, x->end, next_turn(o, x, false));
+	size_t foods = memory_measured(o, x->end, next_turn(o, x, false));
 
 	if (foods == 0 || (x->kind == OPENING_FIRST && plan_is_clear(&o->plan)))
 		return false;
@@ -95,7 +97,7 @@ opens_part(const struct outline *o, const struct opening *x)
 	if (x->sort == NAME_DISH && x->kind != OPENING_FIRST)
 		return false;
 	return plan_is_clear(&o->plan) && (x->lone || x->made) &&
-	       returns_measured(o, x->end, next_turn(o, x, true)) > 1;
+	       memory_measured(o, x->end, next_turn(o, x, true)) > 1;
 }
 
 static void
@@ -120,15 +122,40 @@ go_back(struct outline *o, const struct opening *x)
 		turn_to(o, x->token, dish, 0);
 }
 
+/* "let's do our vegetables", after the marinade */
+static bool
+takes_up_main(const struct outline *o, const struct opening *x)
+{
+	return o->now_part > 0 && !x->pantry && !x->bought &&
+	       ((x->sort == NAME_FOOD && x->kind == OPENING_TURN && !x->made) ||
+		   (x->sort == NAME_MAYBE && x->lone && x->kind >= OPENING_TOPIC));
+}
+
+/* "now the tadka, which is the point of dal": the dish that is named with it. */
+static int
+dish_of_part(const struct outline *o, const struct opening *x)
+{
+	for (size_t i = 0; i < o->openings.said.n; i++) {
+		const struct opening *y = &o->openings.said.v[i];
+		int dish = y->token > x->end && y->token < x->end + WITH_MAX
+			       ? named_dish(o, y)
+			       : -1;
+
+		if (dish >= 0 && y->kind < OPENING_BARE &&
+		    str_is_z(o->m->c.tokens.token.v[y->token - 1].norm, "of"))
+			return dish;
+	}
+	return o->now_dish;
+}
+
 static void
 take_strong(struct outline *o, const struct opening *x)
 {
 	int dish = named_dish(o, x), part = named_part(o, o->now_dish, x);
 	const struct planned *p = plan_find(&o->plan, x);
 
-	if (x->kind == OPENING_BARE &&
-	    (!p || !p->main || named_is_open(o, p) ||
-		(x->sort < NAME_DISH && returns_is_used(o, x->head))))
+	if (x->kind == OPENING_BARE && (!p || !p->main || named_is_open(o, p) ||
+					   (x->sort < NAME_DISH && memory_has(o, x->head))))
 		return;
 	if (part >= 0)
 		turn_to(o, x->token, o->now_dish, part);
@@ -147,12 +174,14 @@ take_strong(struct outline *o, const struct opening *x)
 		turn_to(o, x->token, named_add(o, x), 0);
 	else if (p && !p->main && o->now_dish >= 0)
 		turn_to(o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+	else if (takes_up_main(o, x))
+		turn_to(o, x->token, o->now_dish, 0);
 	else if (opens_part(o, x)) {
 		if (o->now_dish < 0)
 			open_planned(o, x->token);
 		if (o->now_dish >= 0)
-			turn_to(
-			    o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+			turn_to(o, x->token, dish_of_part(o, x),
+			    named_add_part(o, dish_of_part(o, x), x));
 		else
 			turn_to(o, x->token, named_add(o, x), 0);
 	} else if (opens_unplanned(o, x))
@@ -336,7 +365,28 @@ walk(struct outline *o)
 			continue;
 		q->dish = o->now_dish;
 		q->part = o->now_part;
-		returns_note(o, q);
+		memory_note(o, q);
+	}
+}
+
+/* Takes the talk to the audience out of the dishes: asides, and all from where
+ * the host says goodbye. */
+static void
+close_off(struct outline *o)
+{
+	struct maker *m = o->m;
+	size_t last = m->clause.n;
+	bool bye = false;
+
+	while (last > 0 && !work_is_done(o, &m->clause.v[last - 1]))
+		last--;
+	for (size_t i = 0; i < m->clause.n; i++) {
+		struct clause *q = &m->clause.v[i];
+		bool plug = returns_plugs(o, q) && !memory_mentions_food(o, q);
+
+		bye = bye || (i >= last && (plug || returns_says_bye(o, q)));
+		if (bye || plug)
+			q->dish = q->part = -1;
 	}
 }
 
@@ -425,6 +475,7 @@ outline_make(struct maker *m)
 		name_unnamed(&o);
 	read_written(&o, first);
 	walk(&o);
+	close_off(&o);
 	make_dishes(&o);
 	note_titles(&o);
 }

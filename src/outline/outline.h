@@ -50,6 +50,8 @@ struct outline {
 
 /* work.c: the token where the work begins; UINT32_MAX never. */
 uint32_t work_begins(const struct outline *o);
+/* Does the clause cook? */
+bool work_is_done(const struct outline *o, const struct clause *q);
 /* A list, a heading or a caption on the screen: not said. */
 bool work_is_written(const struct maker *m, const struct clause *q);
 
@@ -71,16 +73,29 @@ const struct planned *first_planned(const struct outline *o);
 uint32_t first_part(const struct outline *o, const struct planned *p);
 uint32_t first_spoken(const struct outline *o);
 
-/* returns.c: what the clause adds to `used` and `waited`. */
-void returns_note(struct outline *o, const struct clause *q);
-/* The dish that the clause goes back to, from a part or another dish; -1 none.
- * Sets finished. */
-int returns_to(struct outline *o, const struct clause *q);
+/* memory.c: what the clause adds to `used` and `waited`. */
+void memory_note(struct outline *o, const struct clause *q);
+/* The mentions of food in a clause, also those within its verb. */
+size_t memory_foods(
+    const struct maker *m, const struct clause *q, struct mention *out, size_t room);
+bool memory_mentions_food(const struct outline *o, const struct clause *q);
 /* How many foods with an amount are mentioned in [beg, end) of the tokens. */
-size_t returns_measured(const struct outline *o, uint32_t beg, uint32_t end);
-
+size_t memory_measured(const struct outline *o, uint32_t beg, uint32_t end);
 /* Has a dish used the food? */
-bool returns_is_used(const struct outline *o, struct str key);
+bool memory_has(const struct outline *o, struct str key);
+/* Has the part (-1: any of the dish's) used the food, or one of its kind? */
+bool memory_is_used(const struct outline *o, struct str key, int dish, int part);
+/* How many foods the part has used. */
+size_t memory_used_by(const struct outline *o, int dish, int part);
+/* The milliseconds of a time; -1 where the node is none. */
+int64_t memory_ms(const struct maker *m, const struct node *n);
+
+/* returns.c: the dish that the clause goes back to, from a part or another dish;
+ * -1 none. Sets finished. */
+int returns_to(struct outline *o, const struct clause *q);
+/* "see you next week", "give it a thumbs up" */
+bool returns_says_bye(const struct outline *o, const struct clause *q);
+bool returns_plugs(const struct outline *o, const struct clause *q);
 
 /* block.c: does the name begin another dish by what is said around it? */
 bool block_opens(const struct outline *o, const struct opening *x);

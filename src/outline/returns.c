@@ -9,38 +9,12 @@
 
 /* ---- what a clause says ------------------------------------------------------- */
 
-/* The ING nodes of a clause, also those within its verb. */
-static size_t
-foods_of(const struct maker *m, const struct clause *q, struct mention *out, size_t room)
-{
-	size_t count = 0;
-
-	for (uint32_t k = q->beg; k < q->end && count < room; k++) {
-		const struct node *n = &chart_top(&m->c)->node.v[k];
-		struct field_nodes f;
-
-		if (node_field(&m->c, n, "thing", &f) || node_field(&m->c, n, "object", &f))
-			n = f.v;
-		count += mentions_of(m, n, out + count, room - count);
-	}
-	return count;
-}
-
 static struct span
 tokens_of(const struct maker *m, const struct clause *q)
 {
 	const struct level *top = chart_top(&m->c);
 
 	return (struct span){top->node.v[q->beg].beg, top->node.v[q->end - 1].end};
-}
-
-static bool
-word_is(const struct maker *m, uint32_t i, const char *const *words)
-{
-	for (; *words; words++)
-		if (str_is_z(m->c.tokens.token.v[i].norm, *words))
-			return true;
-	return false;
 }
 
 static bool
@@ -80,77 +54,6 @@ aside(const struct maker *m, const struct clause *q, const char *pass, const cha
 	return NULL;
 }
 
-/* ---- what is kept in mind ------------------------------------------------------ */
-
-static int64_t
-time_ms(const struct maker *m, const struct node *n)
-{
-	struct said s;
-
-	if (!measure_of(&m->c, m->region, n, &s) || s.kind != MEASURE_DURATION ||
-	    !s.value.known || !s.value.unit || !s.value.unit->has_base)
-		return -1;
-	return ratio_round(
-	    ratio_mul(unit_to_base(s.value.unit, s.value.max), ratio_int(1000)));
-}
-
-bool
-returns_is_used(const struct outline *o, struct str key)
-{
-	for (size_t i = 0; i < o->used.n; i++)
-		if (name_ends(o->used.v[i].key, key))
-			return true;
-	return false;
-}
-
-static bool
-is_used(const struct outline *o, struct str key, int dish, int part)
-{
-	for (size_t i = 0; i < o->used.n; i++)
-		if (o->used.v[i].dish == dish && (part < 0 || o->used.v[i].part == part) &&
-		    (name_ends(o->used.v[i].key, key) || name_ends(key, o->used.v[i].key)))
-			return true;
-	return false;
-}
-
-void
-returns_note(struct outline *o, const struct clause *q)
-{
-	const struct maker *m = o->m;
-	struct mention x[MENTIONS];
-	size_t n = o->now_dish < 0 ? 0 : foods_of(m, q, x, MENTIONS);
-
-	for (size_t i = 0; i < n; i++)
-		if (x[i].key.n && !is_used(o, x[i].key, o->now_dish, o->now_part))
-			vec_push(m->a, &o->used,
-			    (struct used){x[i].key, o->now_dish, o->now_part});
-	for (uint32_t k = q->beg; k < q->end && o->now_dish >= 0; k++) {
-		int64_t ms = time_ms(m, &chart_top(&m->c)->node.v[k]);
-
-		if (ms > 0)
-			vec_push(m->a, &o->waited,
-			    (struct waited){ms, o->now_dish, o->now_part});
-	}
-}
-
-size_t
-returns_measured(const struct outline *o, uint32_t beg, uint32_t end)
-{
-	const struct level *top = chart_top(&o->m->c);
-	size_t count = 0;
-
-	for (size_t i = 0; i < top->node.n && top->node.v[i].beg < end; i++) {
-		struct mention x[MENTIONS];
-		size_t n = top->node.v[i].end <= beg
-			       ? 0
-			       : mentions_of(o->m, &top->node.v[i], x, MENTIONS);
-
-		for (size_t k = 0; k < n; k++)
-			count += x[k].amount.known && x[k].lexeme;
-	}
-	return count;
-}
-
 /* ---- the signs ------------------------------------------------------------------ */
 
 static bool
@@ -168,10 +71,6 @@ is_kind(const struct clause *q, const char *const *kinds)
 static bool
 uses_product(const struct outline *o, const struct clause *q)
 {
-	static const char *const over[] = {
-	    "over", "on", "onto", "on top", "on top of", "all over", "top", NULL};
-	static const char *const all[] = {
-	    "top", "tops", "lot", "both", "each", "everything", "sides", "edges", NULL};
 	static const char *const moves[] = {
 	    "add", "move", "coat", "garnish", "serve", "season", "mix", "shape", NULL};
 	const struct maker *m = o->m;
@@ -183,12 +82,13 @@ uses_product(const struct outline *o, const struct clause *q)
 	    !(q->kind == CLAUSE_DO && is_kind(q, moves)))
 		return false;
 	for (uint32_t i = s.beg; i < s.end; i++) {
-		placed = placed || word_is(m, i, over);
+		placed = placed || token_has(m, i, "OVERWORD");
 		product = product || token_has(m, i, "PRON") ||
 			  word_is_head(m, i, d->part.v[o->now_part].head);
 		if (!placed)
 			continue;
-		target = target || word_is(m, i, all) || word_is_head(m, i, d->head);
+		target = target || token_has(m, i, "TOPWORD") ||
+			 word_is_head(m, i, d->head) || word_is_head(m, i, d->wide);
 		for (size_t k = 1; k < d->part.n; k++)
 			target = target || ((int)k != o->now_part &&
 					       word_is_head(m, i, d->part.v[k].head));
@@ -196,14 +96,80 @@ uses_product(const struct outline *o, const struct clause *q)
 	return placed && target && product;
 }
 
-/* "four mackerel fillets", of the grilled mackerel, after its sauce */
+/* "a little oil on the fish": more than its product goes on the main food. */
 static bool
-is_main_food(const struct outline *o, const struct mention *x)
+goes_on_main(const struct outline *o, const struct clause *q)
 {
 	const struct named *d = &o->dish.v[o->now_dish];
+	struct span s = tokens_of(o->m, q);
 
-	return o->now_part > 0 && x->amount.known && d->sort == NAME_FOOD && d->head.n &&
-	       str_is(x->key, d->head);
+	for (uint32_t i = s.beg; i + 2 < s.end; i++)
+		if (token_has(o->m, i, "OVERWORD") && token_has(o->m, i + 1, "DET") &&
+		    (word_is_head(o->m, i + 2, d->head) ||
+			word_is_head(o->m, i + 2, d->wide)))
+			return true;
+	return false;
+}
+
+/* A sauce, a dressing, a slaw. */
+static bool
+now_is_wet(const struct outline *o)
+{
+	struct str head = o->dish.v[o->now_dish].part.v[o->now_part].head;
+	const struct entry *e = lexicon_find(&o->m->g->lexicon, lexicon_key(o->m->a, head));
+	const struct reading *r =
+	    e ? entry_reading(e, grammar_class(o->m->g, "PARTHEAD")) : NULL;
+
+	return r && lexeme_has(r->lexeme, "wet");
+}
+
+/* "four buns, toasted": what holds the dish, after a sauce. */
+static bool
+brings_carrier(const struct outline *o, const struct clause *q)
+{
+	struct mention x[MENTIONS];
+	size_t n = memory_foods(o->m, q, x, MENTIONS);
+
+	for (size_t i = 0; now_is_wet(o) && i < n; i++)
+		if (str_is_z(x[i].group, "bread") && x[i].amount.known && x[i].lexeme &&
+		    !str_is_z(lexeme_get(x[i].lexeme, "kind"), "crumbs"))
+			return true;
+	return false;
+}
+
+/* "And I've got four pork chops here": the dish's own food. */
+static bool
+brings_main(const struct outline *o, const struct clause *q)
+{
+	struct mention x[MENTIONS];
+	size_t n = memory_foods(o->m, q, x, MENTIONS);
+	const struct named *d = &o->dish.v[o->now_dish];
+
+	for (size_t i = 0; i < n; i++)
+		if (x[i].amount.known && x[i].head.n && str_is(x[i].head, d->head) &&
+		    !memory_is_used(o, x[i].key, o->now_dish, o->now_part))
+			return true;
+	return false;
+}
+
+/* "okay, griddle", "same wok, same high heat", "get your oil going" */
+static bool
+heats_up(const struct outline *o, const struct clause *q)
+{
+	const struct maker *m = o->m;
+	struct span s = tokens_of(m, q);
+	bool call = s.beg > 0 && token_has(m, s.beg - 1, "HEATCALL");
+
+	for (uint32_t i = s.beg; i < s.end && i < s.beg + 5; i++) {
+		const struct reading *r = entry_reading(
+		    m->c.tokens.token.v[i].entry, grammar_class(m->g, "EQUIP"));
+		bool named = i > s.beg && token_has(m, i - 1, "HEATCALL");
+
+		call = call || token_has(m, i, "HEATCALL");
+		if (call && r && (lexeme_has(r->lexeme, "setting") || named))
+			return true;
+	}
+	return false;
 }
 
 /* The dish whose main food the clause takes up again: "rice goes in". */
@@ -213,7 +179,7 @@ takes_up_food(const struct outline *o, const struct clause *q)
 	static const char *const pantry[] = {"salt", "spice", "oil", "water", "pepper",
 	    "sugar", "fat", "butter", "herb", "flour", "leavening", NULL};
 	struct mention x[MENTIONS];
-	size_t n = foods_of(o->m, q, x, MENTIONS);
+	size_t n = memory_foods(o->m, q, x, MENTIONS);
 	int d = o->now_dish;
 
 	if (q->kind != CLAUSE_GO && q->kind != CLAUSE_DO && q->kind != CLAUSE_BARE)
@@ -223,13 +189,11 @@ takes_up_food(const struct outline *o, const struct clause *q)
 
 		for (const char *const *p = pantry; *p; p++)
 			plain = plain || str_is_z(x[i].group, *p);
-		if (is_main_food(o, &x[i]))
-			return d;
 		if (plain || x[i].amount.known || !x[i].key.n ||
 		    (!x[i].definite && q->kind != CLAUSE_GO))
 			continue;
-		if (o->now_part > 0 && !is_used(o, x[i].key, d, o->now_part) &&
-		    is_used(o, x[i].key, d, 0))
+		if (o->now_part > 0 && !memory_is_used(o, x[i].key, d, o->now_part) &&
+		    memory_is_used(o, x[i].key, d, 0))
 			return d;
 	}
 	return -1;
@@ -246,7 +210,7 @@ time_is_up(const struct outline *o, const struct clause *q)
 	if (!n)
 		return -1;
 	if (node_field(&o->m->c, n, "value", &f))
-		ms = time_ms(o->m, f.v);
+		ms = memory_ms(o->m, f.v);
 	for (size_t i = o->waited.n; ms > 0 && i-- > 0;)
 		if (o->waited.v[i].ms == ms)
 			return o->waited.v[i].dish;
@@ -258,7 +222,7 @@ static int
 serves_dish(const struct outline *o, const struct clause *q)
 {
 	struct mention x[MENTIONS];
-	size_t n = foods_of(o->m, q, x, MENTIONS);
+	size_t n = memory_foods(o->m, q, x, MENTIONS);
 
 	for (size_t i = 0; i < n; i++)
 		for (size_t k = 0; k < o->dish.n; k++) {
@@ -278,12 +242,33 @@ static bool
 goes_on(const struct outline *o, const struct clause *q)
 {
 	struct mention x[MENTIONS];
-	size_t n = foods_of(o->m, q, x, MENTIONS);
+	size_t n = memory_foods(o->m, q, x, MENTIONS);
 
 	for (size_t i = 0; i < n; i++)
-		if (x[i].key.n && !is_used(o, x[i].key, o->now_dish, o->now_part))
+		if (x[i].key.n && !memory_is_used(o, x[i].key, o->now_dish, o->now_part))
 			return true;
 	return false;
+}
+
+bool
+returns_says_bye(const struct outline *o, const struct clause *q)
+{
+	return aside(o->m, q, "ending", "BYE") != NULL;
+}
+
+bool
+returns_plugs(const struct outline *o, const struct clause *q)
+{
+	return aside(o->m, q, "ending", "PLUG") != NULL;
+}
+
+/* Signs that the part is left, which has been made by now. */
+static bool
+leaves_part(const struct outline *o, const struct clause *q)
+{
+	return aside(o->m, q, "ending", "MEANWHILE") || uses_product(o, q) ||
+	       goes_on_main(o, q) || brings_main(o, q) || brings_carrier(o, q) ||
+	       heats_up(o, q) || (o->finished && goes_on(o, q));
 }
 
 int
@@ -300,8 +285,11 @@ returns_to(struct outline *o, const struct clause *q)
 		return dish;
 	if (o->now_part == 0)
 		return -1;
-	if (aside(o->m, q, "ending", "ASSEMBLE") || uses_product(o, q) ||
-	    (o->finished && goes_on(o, q)))
+	if (aside(o->m, q, "ending", "ASSEMBLE"))
+		return o->now_dish;
+	if (memory_used_by(o, o->now_dish, o->now_part) == 0)
+		return -1;
+	if (leaves_part(o, q))
 		return o->now_dish;
 	if (aside(o->m, q, "ending", "DONE"))
 		o->finished = true;

@@ -113,6 +113,14 @@ work_of(const struct outline *o, const struct clause *q, uint32_t *at)
 }
 
 bool
+work_is_done(const struct outline *o, const struct clause *q)
+{
+	uint32_t at;
+
+	return work_of(o, q, &at) != WORK_NONE;
+}
+
+bool
 work_is_written(const struct maker *m, const struct clause *q)
 {
 	return m->s->cue[q->cue].kind != CUE_SPEECH;
