@@ -50,7 +50,7 @@ write_card(const struct draft *d, const struct grammar *g, const struct tamis_st
 const struct writer writer_card = {
     .name = "card",
     .extension = "html",
-    .help = "a printable card per dish",
+    .help = "a card to print, one per dish",
     .package = "card",
     .per_dish = true,
     .apart = true,

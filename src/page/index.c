@@ -18,9 +18,7 @@ put_link(struct buf *out, struct str file, struct str words, const char *help)
 	buf_put_z(out, "\">");
 	escape_html(out, words);
 	buf_put_z(out, "</a>");
-	if (help)
-		buf_fmt(out, " <span>%s</span>", help);
-	buf_put_z(out, "</li>\n");
+	buf_fmt(out, " <span>%s</span></li>\n", help);
 }
 
 static void
@@ -34,7 +32,7 @@ put_dishes(struct buf *out, const struct draft *d, const struct writer *w)
 		alone.dishes = 1;
 		tamis_package_name(&file, w, &alone, i);
 		text_dish_title(&title, &d->dish[i]);
-		put_link(out, buf_str(&file), buf_str(&title), NULL);
+		put_link(out, buf_str(&file), buf_str(&title), w->help);
 	}
 }
 

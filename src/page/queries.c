@@ -82,8 +82,14 @@ put_message(struct buf *out, const struct finding *f)
 static void
 put_status(struct buf *out, const struct finding *f)
 {
-	if (f->status != STATUS_OPEN)
-		buf_fmt(out, " <span class=\"status\">%s</span>", status_name(f->status));
+	if (f->status == STATUS_OPEN)
+		return;
+	buf_fmt(out, " <span class=\"status\">%s", status_name(f->status));
+	if (f->answer.n) {
+		buf_put_z(out, ": ");
+		escape_html(out, f->answer);
+	}
+	buf_put_z(out, "</span>");
 }
 
 static void

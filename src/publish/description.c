@@ -9,6 +9,7 @@
 #include "base/print.h"
 #include "publish/brief.h"
 #include "publish/chapter.h"
+#include "publish/pickup.h"
 #include "write/escape.h"
 #include "write/method.h"
 #include "write/notes.h"
@@ -141,26 +142,21 @@ put_dish(struct buf *out, const struct draft *d, size_t dish, const struct house
 	buf_put_char(out, '\n');
 }
 
-static bool
-is_correction(const struct finding *f)
-{
-	return f->status == STATUS_ANSWERED ||
-	       strcmp(f->kind->code, "self-correction") == 0;
-}
-
-/* What is heard in the video and is not so: "- 2:00 corrected while speaking" */
+/* What is heard in the video and is not so, by the author's answers:
+ *   - 4:36 "four tablespoons" should be: 2 tablespoons. */
 static void
 put_corrections(struct buf *out, const struct draft *d)
 {
 	struct buf list = buf_in(out->arena);
+	size_t n;
+	const struct pickup *p = pickups_of(out->arena, d, &n);
 
-	for (size_t i = 0; i < d->findings; i++) {
-		if (!is_correction(&d->finding[i]))
+	for (size_t i = 0; i < n; i++) {
+		if (p[i].correction.n == 0)
 			continue;
 		buf_put_z(&list, "- ");
-		print_clock(&list, d->finding[i].place.at_ms);
-		put_line(&list, d->finding[i].place.at_ms >= 0 ? " " : "",
-		    d->finding[i].message);
+		print_clock(&list, p[i].finding->place.at_ms);
+		put_line(&list, p[i].finding->place.at_ms >= 0 ? " " : "", p[i].correction);
 	}
 	if (list.n == 0)
 		return;

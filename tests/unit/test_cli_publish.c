@@ -114,6 +114,30 @@ the_index_links_what_is_made(void **state)
 	assert_true(has(ran.out, "/card-1-onion-leek-soup.html\n"));
 }
 
+/* An answered error is no reason to refuse; viewers are told what is meant. */
+static void
+answers_become_corrections(void **state)
+{
+	const char *file =
+	    arena_fmt(*state, "%s/publish.answers", build_folder(*state).p).p;
+	struct ran ran = publish(*state,
+	    arena_fmt(*state,
+		"printf '0:05 reversed-range \"ten to eight minutes\" 8 to 10 minutes\\n' "
+		">'%s'; " WRONG,
+		file)
+		.p,
+	    arena_fmt(*state, "--answers '%s'", file).p);
+	struct str text;
+
+	assert_int_equal(ran.status, 0);
+	assert_true(read_made(*state, "description.txt", &text));
+	assert_true(
+	    has(text, "\nCorrections\n- 0:05 \"ten to eight minutes\" should be: 8 to "
+		      "10 minutes.\n"));
+	assert_true(read_made(*state, "proof.html", &text));
+	assert_true(has(text, "answered: 8 to 10 minutes"));
+}
+
 static void
 cards_link_into_the_video(void **state)
 {
@@ -154,6 +178,7 @@ main(void)
 	    cmocka_unit_test(wrong_usage_is_refused),
 	    cmocka_unit_test(open_errors_are_listed),
 	    cmocka_unit_test(the_index_links_what_is_made),
+	    cmocka_unit_test(answers_become_corrections),
 	    cmocka_unit_test(cards_link_into_the_video),
 	};
 
