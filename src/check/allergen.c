@@ -14,30 +14,83 @@ is_sure(struct str certainty)
 	return word_in(certainty, "always usually");
 }
 
+/* The rows of the table about one allergen. */
+struct bringing {
+	const struct table *table;
+	int kind, name, of, certainty; /* columns */
+	struct str allergen;
+	size_t *row; /* of list_rows() */
+	size_t rows;
+};
+
+static struct bringing
+bringing_of(const struct table *t, struct str allergen)
+{
+	return (struct bringing){.table = t,
+	    .kind = table_column(t, "kind"),
+	    .name = table_column(t, "name"),
+	    .of = table_column(t, "allergen"),
+	    .certainty = table_column(t, "certainty"),
+	    .allergen = allergen};
+}
+
+/* Lists the rows, for one that is asked about many foods. */
+static void
+list_rows(struct bringing *b, struct arena *a)
+{
+	const struct table *t = b->table;
+	VEC(size_t) row = {0};
+
+	for (size_t i = table_find(t, 0, b->of, b->allergen); i < t->rows;
+	     i = table_find(t, i + 1, b->of, b->allergen))
+		vec_push(a, &row, i);
+	b->row = row.v;
+	b->rows = row.n;
+}
+
+/* What is known after some rows. */
+struct verdict {
+	size_t longest; /* of the words that name the food; 0 none does */
+	bool by_word, by_group;
+};
+
+static void
+judge(const struct bringing *b, size_t row, const struct ingredient *in, struct verdict *v)
+{
+	struct str kind = table_cell(b->table, row, b->kind);
+	struct str word = table_cell(b->table, row, b->name);
+	struct str certainty = table_cell(b->table, row, b->certainty);
+
+	if (str_is_z(kind, "food-group") && str_is(word, in->group))
+		v->by_group = is_sure(certainty);
+	if (!str_is_z(kind, "word") || word.n <= v->longest || !food_is_named(in, word))
+		return;
+	v->longest = word.n;
+	v->by_word = is_sure(certainty);
+}
+
 /* The food brings the allergen, surely or as a rule: by the longest word of the
  * table that names it, else by its group. */
+static bool
+brings(const struct bringing *b, const struct ingredient *in)
+{
+	struct verdict v = {0, false, false};
+
+	for (size_t i = 0; i < b->rows; i++)
+		judge(b, b->row[i], in, &v);
+	return v.longest ? v.by_word : v.by_group;
+}
+
 bool
 food_brings(const struct table *t, const struct ingredient *in, struct str allergen)
 {
-	int kind = table_column(t, "kind"), name = table_column(t, "name");
-	int of = table_column(t, "allergen"), certainty = table_column(t, "certainty");
-	size_t longest = 0;
-	bool by_word = false, by_group = false;
+	struct bringing b = bringing_of(t, allergen);
+	struct verdict v = {0, false, false};
 
-	for (size_t i = table_find(t, 0, of, allergen); i < t->rows;
-	     i = table_find(t, i + 1, of, allergen)) {
-		struct str word = table_cell(t, i, name);
-
-		if (str_is_z(table_cell(t, i, kind), "food-group") &&
-		    str_is(word, in->group))
-			by_group = is_sure(table_cell(t, i, certainty));
-		if (!str_is_z(table_cell(t, i, kind), "word") || word.n <= longest ||
-		    !food_is_named(in, word))
-			continue;
-		longest = word.n;
-		by_word = is_sure(table_cell(t, i, certainty));
-	}
-	return longest ? by_word : by_group;
+	for (size_t i = table_find(t, 0, b.of, allergen); i < t->rows;
+	     i = table_find(t, i + 1, b.of, allergen))
+		judge(&b, i, in, &v);
+	return v.longest ? v.by_word : v.by_group;
 }
 
 static bool
@@ -51,16 +104,18 @@ is_named_already(const struct str *item, size_t items, struct str one)
 
 /* The first few ingredients of the dish that bring the allergen. */
 static size_t
-bringers(const struct table *t, const struct dish *d, struct str allergen, struct str *item)
+bringers(const struct check *k, const struct table *t, const struct dish *d,
+    struct str allergen, struct str *item)
 {
+	struct bringing b = bringing_of(t, allergen);
 	size_t n = 0;
 
+	list_rows(&b, k->arena);
 	for (size_t p = 0; p < d->parts; p++)
 		for (size_t i = 0; i < d->part[p].ingredients && n < NAMED_MAX; i++) {
 			const struct ingredient *in = &d->part[p].ingredient[i];
 
-			if (!is_named_already(item, n, in->item) &&
-			    food_brings(t, in, allergen))
+			if (!is_named_already(item, n, in->item) && brings(&b, in))
 				item[n++] = in->item;
 		}
 	return n;
@@ -92,7 +147,7 @@ allergens_of(const struct check *k, const struct table *t, const struct dish *d)
 
 		if (!is_of_region(k->draft, t, i))
 			continue;
-		n = bringers(t, d, table_cell(t, i, table_column(t, "allergen")), item);
+		n = bringers(k, t, d, table_cell(t, i, table_column(t, "allergen")), item);
 		items = say_list(k, item, n);
 		if (n)
 			buf_fmt(
@@ -130,7 +185,7 @@ check_claim(struct check *k, const struct table *t, const struct remark *r)
 
 	if (dish < 0)
 		return;
-	n = bringers(t, &k->draft->dish[dish], r->detail, item);
+	n = bringers(k, t, &k->draft->dish[dish], r->detail, item);
 	if (n == 0)
 		return;
 	items = say_list(k, item, n);

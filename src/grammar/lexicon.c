@@ -14,25 +14,37 @@ lexicon_init(struct lexicon *x, struct arena *a)
 	x->slot = arena_array(a, x->slots, struct entry *);
 }
 
+/* The slot that holds the class, or the free one where it belongs. */
+static size_t
+class_slot_of(const struct lexicon *x, struct str name)
+{
+	size_t mask = 2 * CLASSES_MAX - 1, i = (size_t)str_hash(name) & mask;
+
+	while (x->class_slot[i] && !str_is(x->class_name.v[x->class_slot[i] - 1], name))
+		i = (i + 1) & mask;
+	return i;
+}
+
 unsigned
 lexicon_class_find(const struct lexicon *x, struct str name)
 {
-	for (size_t i = 0; i < x->class_name.n; i++)
-		if (str_is(x->class_name.v[i], name))
-			return (unsigned)i;
-	return CLASSES_MAX;
+	unsigned slot = x->class_slot[class_slot_of(x, name)];
+
+	return slot ? slot - 1 : CLASSES_MAX;
 }
 
 unsigned
 lexicon_class(struct lexicon *x, struct str name)
 {
-	unsigned id = lexicon_class_find(x, name);
+	size_t slot = class_slot_of(x, name);
 
-	if (id == CLASSES_MAX && x->class_name.n < CLASSES_MAX) {
-		id = (unsigned)x->class_name.n;
-		vec_push(x->arena, &x->class_name, arena_str(x->arena, name));
-	}
-	return id;
+	if (x->class_slot[slot])
+		return x->class_slot[slot] - 1u;
+	if (x->class_name.n == CLASSES_MAX)
+		return CLASSES_MAX;
+	vec_push(x->arena, &x->class_name, arena_str(x->arena, name));
+	x->class_slot[slot] = (uint16_t)x->class_name.n;
+	return (unsigned)x->class_name.n - 1;
 }
 
 /* The slot that holds form, or the free one where it belongs. */

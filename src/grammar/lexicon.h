@@ -60,8 +60,10 @@ struct entry {
 struct lexicon {
 	struct arena *arena;
 	VEC(struct str) class_name; /* by class number */
-	VEC(struct entry *) entry;  /* by id */
-	struct entry **slot;        /* open addressing, a power of two of them */
+	/* Open addressing: the number of a class and one; 0 is free. */
+	uint16_t class_slot[2 * CLASSES_MAX];
+	VEC(struct entry *) entry; /* by id */
+	struct entry **slot;       /* open addressing, a power of two of them */
 	size_t slots;
 };
 
