@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Times far outside what the action takes, by times.tsv.
+ * How long it takes: a step far outside what its action takes, by times.tsv, and
+ * a dish against what the host claims for it.
  */
 #include "check/food.h"
 #include "check/say.h"
@@ -118,4 +119,102 @@ check_implausible_time(struct check *k)
 	while (walk_step(&c))
 		if (c.step->duration.known && c.step->action.n && !c.step->preheats)
 			check_time(k, &c);
+}
+
+/* ---- time-claim ---------------------------------------------------------- */
+
+enum { LONGEST = 3, MINUTE_MS = 60 * 1000 };
+
+/* Waiting that cooks leave out when they say how long a dish takes. */
+static bool
+is_beforehand(const struct step *s)
+{
+	return word_in(s->kind, "soak marinate chill");
+}
+
+/* The longest steps, longest first; how many there are. */
+static size_t
+longest_steps(const struct dish *d, const struct step **out)
+{
+	size_t n = 0;
+
+	for (size_t p = 0; p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].steps; i++) {
+			const struct step *s = &d->part[p].step[i];
+			size_t at = n;
+
+			if (!s->duration.known || s->duration.min_ms < MINUTE_MS ||
+			    is_beforehand(s))
+				continue;
+			while (at > 0 && out[at - 1]->duration.min_ms < s->duration.min_ms)
+				at--;
+			if (n < LONGEST)
+				n++;
+			for (size_t j = n - 1; j > at; j--)
+				out[j] = out[j - 1];
+			if (at < LONGEST)
+				out[at] = s;
+		}
+	return n;
+}
+
+/* "roast 55 minutes, rest 10 minutes" */
+static struct str
+chain_text(const struct check *k, const struct dish *d)
+{
+	const struct step *step[LONGEST + 1];
+	size_t n = longest_steps(d, step);
+	struct buf b = buf_in(k->arena);
+
+	for (size_t i = 0; i < n; i++) {
+		struct str time =
+		    say_time(k, step[i]->duration.min_ms, step[i]->duration.min_ms);
+
+		buf_fmt(
+		    &b, "%s%.*s %.*s", i ? ", " : "", SAY(say_action(step[i])), SAY(time));
+	}
+	return buf_str(&b);
+}
+
+static int64_t
+beforehand_ms(const struct dish *d)
+{
+	int64_t sum = 0;
+
+	for (size_t p = 0; p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].steps; i++)
+			if (is_beforehand(&d->part[p].step[i]) &&
+			    d->part[p].step[i].duration.known)
+				sum += d->part[p].step[i].duration.max_ms;
+	return sum;
+}
+
+static void
+check_claim(struct check *k, const struct dish *d, int dish)
+{
+	struct str claimed = say_time(k, d->claimed_ms, d->claimed_ms);
+	struct str total = say_time(k, d->total_ms, d->total_ms);
+	struct str chain = chain_text(k, d);
+	int64_t counted = d->total_ms - beforehand_ms(d);
+
+	if (d->claimed_ms < counted - counted / 8)
+		finding_raise(k, d->claim_place, (struct spot){dish, -1, -1},
+		    "said to take %.*s; the steps add up to %.*s (longest: %.*s). Readers "
+		    "plan by "
+		    "the claim: mend one or the other",
+		    SAY(claimed), SAY(total), SAY(chain));
+	else if (d->claimed_ms > d->total_ms * 2 && d->total_ms >= 10 * MINUTE_MS)
+		finding_raise(k, d->claim_place, (struct spot){dish, -1, -1},
+		    "said to take %.*s; the steps add up to no more than %.*s (longest: "
+		    "%.*s). Is a "
+		    "step missing, or the claim too long?",
+		    SAY(claimed), SAY(total), SAY(chain));
+}
+
+void
+check_time_claim(struct check *k)
+{
+	for (size_t i = 0; i < k->draft->dishes; i++)
+		if (k->draft->dish[i].claimed_ms > 0 && k->draft->dish[i].total_ms > 0)
+			check_claim(k, &k->draft->dish[i], (int)i);
 }

@@ -19,6 +19,9 @@ token_from(const struct maker *m, uint32_t source_at)
 		else
 			high = mid;
 	}
+	/* a break between cues stands where the next cue begins */
+	while (low < m->c.tokens.token.n && token_has(m, low, "BREAK"))
+		low++;
 	return low;
 }
 

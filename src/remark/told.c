@@ -155,6 +155,76 @@ fill_kind(const struct maker *m, struct step *s)
 		s->kind = lexeme_get(r->lexeme, "kind");
 }
 
+static bool
+is_waiting(struct str kind)
+{
+	return str_is_z(kind, "prove") || str_is_z(kind, "chill") ||
+	       str_is_z(kind, "marinate") || str_is_z(kind, "soak");
+}
+
+static const struct lexeme *
+action_named(const struct maker *m, struct str word)
+{
+	struct str key = lexicon_key(m->a, word);
+	const struct entry *e = lexicon_find(&m->g->lexicon, key);
+	const struct reading *r =
+	    e ? entry_reading(e, grammar_class(m->g, "ACTION")) : NULL;
+
+	return r ? r->lexeme : NULL;
+}
+
+/* "Cover them over. Prove them.": what the step is about is the waiting. */
+static void
+find_waiting(const struct maker *m, struct step *s)
+{
+	struct str rest = s->text;
+
+	while (rest.n && !s->duration.present && !s->doneness.text.n && !s->heats) {
+		size_t stop = str_find(rest, STR(". "));
+		const struct lexeme *l =
+		    action_named(m, str_cut(rest, 0, str_find_char(rest, ' ')));
+
+		if (l && is_waiting(lexeme_get(l, "kind"))) {
+			s->action = l->lemma;
+			s->kind = lexeme_get(l, "kind");
+			return;
+		}
+		rest = stop < rest.n ? str_cut(rest, stop + 2, rest.n) : STR("");
+	}
+}
+
+static bool
+is_putting(const struct maker *m, uint32_t token)
+{
+	static const char *const words[] = {
+	    "put", "pop", "stick", "place", "goes", "go", "stash", "slide"};
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (token_is(m, token, words[i]))
+			return true;
+	return false;
+}
+
+/* "Put it in the freezer": so it is cooled, for as long as is not said. */
+static void
+find_cold(const struct maker *m, const struct stretch *x)
+{
+	struct step *s = x->step;
+
+	if (s->duration.present || s->doneness.text.n || s->heats || s->preheats)
+		return;
+	for (uint32_t i = x->beg + 4; i < x->end; i++) {
+		const struct reading *r = token_reading(m, i, "TIMECUE");
+
+		if (r && token_is(m, i, "freezer") && token_has(m, i - 1, "DET") &&
+		    token_has(m, i - 2, "PLACEPREP") &&
+		    (is_putting(m, i - 4) || is_putting(m, i - 3))) {
+			s->kind = STR("chill");
+			return;
+		}
+	}
+}
+
 /* A word of the name, in whatever form. */
 static bool
 names_it(const struct maker *m, uint32_t token, struct str word)
@@ -218,6 +288,8 @@ told_fill(struct maker *m)
 	fold_statements(&t);
 	for (size_t i = 0; i < t.stretch.n; i++) {
 		fill_kind(m, t.stretch.v[i].step);
+		find_waiting(m, t.stretch.v[i].step);
+		find_cold(m, &t.stretch.v[i]);
 		fill_products(&t, &t.stretch.v[i]);
 		fill_cue(&t, &t.stretch.v[i]);
 	}
