@@ -5,15 +5,6 @@
  */
 #include "assemble/restate.h"
 
-static bool
-token_has(const struct maker *m, uint32_t token, const char *class_name)
-{
-	unsigned id = grammar_class(m->g, class_name);
-
-	return id < CLASSES_MAX && token < m->c.tokens.token.n &&
-	       classset_has(&m->c.tokens.token.v[token].entry->classes, id);
-}
-
 enum link { LINK_NONE, LINK_WEAK, LINK_STRONG };
 
 /* "a cup [of milk], that's", "gas mark six[.] That's": may stand before words
