@@ -11,6 +11,7 @@
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <sys/resource.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -42,6 +43,17 @@ size_of(const char *path)
 	return stat(path, &st) == 0 ? (double)st.st_size : 0;
 }
 
+/* Seconds that the programs run so far kept the processors busy. */
+static double
+work_of_children(void)
+{
+	struct rusage u;
+
+	getrusage(RUSAGE_CHILDREN, &u);
+	return (double)(u.ru_utime.tv_sec + u.ru_stime.tv_sec) +
+	       (double)(u.ru_utime.tv_usec + u.ru_stime.tv_usec) / 1e6;
+}
+
 /* ---- keeping ------------------------------------------------------------ */
 
 static void
@@ -68,14 +80,17 @@ keep(struct bench *b)
 {
 	const char *const argv[] = {
 	    b->tamis, "keep", "--archive", b->archive, "--from", b->list, NULL};
-	double begun = seconds_now(), spent, size;
+	double begun = seconds_now(), worked = work_of_children(), spent, size;
 
 	need(process_run(argv, arena_fmt(&b->arena, "%s/said", b->folder).p) == 0,
 	    "keeping");
 	spent = seconds_now() - begun;
+	worked = work_of_children() - worked;
 	size = size_of(b->archive);
-	printf("kept %s episodes in %.1f s: %.0f a second (%ld cores)\n", b->count, spent,
-	    (double)b->episodes / spent, sysconf(_SC_NPROCESSORS_ONLN));
+	printf(
+	    "kept %s episodes in %.1f s: %.0f a second (%ld cores, %.2f ms of work each)\n",
+	    b->count, spent, (double)b->episodes / spent, sysconf(_SC_NPROCESSORS_ONLN),
+	    worked * 1e3 / (double)b->episodes);
 	printf("scripts %.1f MB, archive %.1f MB: %.2f times as much\n", b->bytes / 1e6,
 	    size / 1e6, size / b->bytes);
 }
