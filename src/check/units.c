@@ -249,7 +249,9 @@ system_of(const struct draft *d, const struct amount *a)
 	const struct unit *u = a->unit;
 	bool us = d->region && strcmp(d->region, "us") == 0;
 
-	if (!a->known || !u || (u->dimension != DIM_MASS && u->dimension != DIM_VOLUME))
+	/* a handful is of no system */
+	if (!a->known || !u || !u->has_base ||
+	    (u->dimension != DIM_MASS && u->dimension != DIM_VOLUME))
 		return SYSTEM_NONE;
 	if (u->metric)
 		return SYSTEM_METRIC;
