@@ -2,8 +2,9 @@
 # SPDX-License-Identifier: ISC
 # The unit tests named on the command line and the drafting of every script of
 # corpus/ and examples/ under valgrind; fails at the first error or leak. B is
-# the build folder. test_cases and test_cli run the program, which is what the
-# scripts are for; test_hostile is timed, and for the sanitizers.
+# the build folder. test_cases, test_cli and test_archive_search run the
+# program, which is what the scripts are for; test_hostile is timed, and for the
+# sanitizers.
 set -eu
 
 check() {
@@ -12,7 +13,7 @@ check() {
 
 for t; do
   case $t in
-    */test_cases | */test_cli | */test_hostile) continue ;;
+    */test_cases | */test_cli | */test_hostile | */test_archive_search) continue ;;
   esac
   echo "valgrind: $t"
   check "$t" >"$B/valgrind.log" 2>&1 || { cat "$B/valgrind.log"; exit 1; }

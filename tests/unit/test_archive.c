@@ -245,6 +245,8 @@ what_differs_from_the_past_is_asked(void **state)
 		assert_true(str_find(message, str_of(names[i])) < message.n);
 	assert_int_equal(unlike(s, "new.txt", 200, 20, &message), 1);
 	assert_int_equal(unlike(s, "one.txt", 120, 80, &message), 0);
+	keep(s, "season 2/new.txt", arena_fmt(&s->arena, roast, 120, 120, 80).p);
+	assert_int_equal(unlike(s, "new.txt", 120, 80, &message), 1);
 }
 
 /* ---- the whole ---------------------------------------------------------- */
