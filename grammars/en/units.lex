@@ -127,6 +127,7 @@ box : unit=box ambiguous loose vesselish
 carton : unit=carton
 tub : unit=tub ambiguous loose vesselish
 pot : unit=tub ambiguous loose vesselish pot
+container : unit=tub ambiguous loose vesselish pot
 tube : unit=tube ambiguous loose vesselish
 punnet : unit=punnet
 clamshell : unit=punnet
