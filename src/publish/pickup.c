@@ -9,6 +9,7 @@
 
 enum mend {
 	MEND_SAY,  /* a value that is said is wrong */
+	MEND_FILL, /* a value that is said is not all of it */
 	MEND_ADD,  /* a value is missing */
 	MEND_TELL, /* a caution */
 	MEND_NONE  /* nothing that words in the video can mend */
@@ -23,13 +24,13 @@ struct fault {
 
 static const struct fault faults[] = {
     {"missing-temperature", MEND_ADD, false, "Heat: "},
-    {"missing-scale", MEND_SAY, false, ""},
+    {"missing-scale", MEND_FILL, false, ""},
     {"missing-time", MEND_ADD, false, "Time: "},
     {"missing-doneness", MEND_ADD, true, "Done at: "},
     {"missing-amount", MEND_ADD, false, "Amount: "},
     {"missing-yield", MEND_ADD, false, ""},
     {"missing-size", MEND_ADD, false, "Size: "},
-    {"vague-amount", MEND_SAY, false, ""},
+    {"vague-amount", MEND_FILL, false, ""},
     {"unit-mismatch", MEND_SAY, false, ""},
     {"ambiguous-unit", MEND_SAY, false, ""},
     {"conflicting-amount", MEND_SAY, false, ""},
@@ -177,7 +178,6 @@ mend_value(struct arena *a, const struct draft *d, struct pickup *p, struct str 
 	struct span wrong = value_inside(d, p->finding);
 	struct str said = script_words(a, d->script, wrong);
 
-	p->record = true;
 	p->line =
 	    mended_line(a, d->script, sentence_around(d->script, words), wrong, right);
 	p->caption = right;
@@ -224,7 +224,7 @@ mend(struct arena *a, const struct draft *d, struct pickup *p, const struct faul
 			    arena_fmt(a, "%.*s.", (int)p->correction.n, p->correction.p);
 		p->safety =
 		    str_find(p->correction, STR("ocal food codes")) == p->correction.n;
-	} else if (right.n && x->mend == MEND_SAY) {
+	} else if (right.n && (x->mend == MEND_SAY || x->mend == MEND_FILL)) {
 		mend_value(a, d, p, right);
 	} else if (right.n) {
 		mend_missing(a, d, p, right);

@@ -51,10 +51,13 @@ put_pickup(struct buf *out, const struct pickup *p, size_t number)
 	put_title(out, p, number);
 	put_quote(out, "- Said: ", p->said);
 	put_line(out, "- Why: ", p->finding->message);
-	if (p->line.n)
+	if (p->line.n && p->record)
 		put_quote(out, "- Say: ", p->line);
 	if (p->caption.n)
-		put_quote(out, p->line.n ? "- Or show: " : "- Show: ", p->caption);
+		put_quote(
+		    out, p->line.n && p->record ? "- Or show: " : "- Show: ", p->caption);
+	if (p->line.n && !p->record)
+		put_quote(out, "- Or say: ", p->line);
 	if (!p->line.n && !p->caption.n)
 		put_line(out, "- Still to be settled: ",
 		    STR("answer it beside the script, and the words stand here"));
