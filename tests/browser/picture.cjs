@@ -3,7 +3,11 @@
  *   node tests/browser/picture.cjs EPISODE PICTURE.png */
 "use strict";
 
+const fs = require("node:fs");
+
 const { open, start, stop, write } = require("./browser.cjs");
+
+const MOST = 300000;
 
 const take = async ([episode, picture]) => {
   await start();
@@ -18,6 +22,7 @@ const take = async ([episode, picture]) => {
   });
   await butter.locator("a").hover();
   await page.screenshot({ path: picture });
+  if (fs.statSync(picture).size > MOST) throw new Error(`${picture} is over ${MOST} bytes`);
   await stop();
 };
 

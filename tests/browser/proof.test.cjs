@@ -71,7 +71,7 @@ test("the bars of the timeline bear their temperature and place", async (t) => {
 
   assert.match(await bar.textContent(), /350 °F · 40 minutes/);
   const box = await bar.locator("rect").boundingBox();
-  const picture = await page.locator(".picture").nth(1).boundingBox();
+  const picture = await page.locator(".picture > svg").nth(1).boundingBox();
   assert.ok(Math.abs(box.width - picture.width) < 2);
 });
 
