@@ -338,13 +338,28 @@ basket_of(struct arena *a, const struct draft *d, const struct grammar *g)
 	return b;
 }
 
+/* As it was added up, or in the units that the house asks for. */
+static void
+put_total(struct buf *b, const struct house *h, const struct basket_sum *s)
+{
+	struct ingredient food = {.amount = s->total};
+	struct portion p = portion_of(&food);
+
+	if (s->weighed)
+		food.metric = s->base;
+	if (h->style->units == UNITS_SAID && !h->style->unit_words)
+		print_amount(b, &s->total);
+	else
+		portion_put(b, h, &p);
+}
+
 void
 basket_put_sum(struct buf *b, const struct house *h, const struct basket_sum *s)
 {
 	bool many = ratio_order(s->total.max, ratio_int(1)) > 0;
 
 	if (!s->size.present || !s->size.known) {
-		print_amount(b, &s->total);
+		put_total(b, h, s);
 		return;
 	}
 	print_range(b, s->total.min, s->total.max);
