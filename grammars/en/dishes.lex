@@ -87,6 +87,8 @@ barbacoa
 carne asada : mass
 carnitas : mass
 @ DISHFOOD noun
+ranch : mass
+patty
 broth
 chili = chilli
 dal = daal, dhal, dahl
@@ -659,6 +661,7 @@ tzatziki : wet
 hummus : wet
 assembly
 patty
+ranch : mass wet
 meringue
 swirl
 ripple
@@ -727,6 +730,7 @@ dry ingredient
 
 # ---- words of names ----------------------------------------------------------
 @ DISHMOD
+drop
 buttered
 sous vide = sous-vide
 slow roast

@@ -221,6 +221,11 @@ evening
 afternoon
 van
 cart
+drive
+fete
+sale
+bake sale
+fundraiser
 stall
 club
 dinner party

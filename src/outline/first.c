@@ -31,6 +31,8 @@ is_better_first(
 		return false;
 	if (!than)
 		return true;
+	if (p->announced && than->announced && opens_later(o, than) != opens_later(o, p))
+		return opens_later(o, than);
 	if (p->weak != than->weak)
 		return than->weak;
 	if (p->announced != than->announced)

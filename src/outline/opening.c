@@ -4,7 +4,7 @@
  *
  *     "So, a quick gooseberry sauce." -> topic, part, "gooseberry sauce"
  */
-#include "outline/opening.h"
+#include "outline/title.h"
 
 #include "scan/value.h"
 
@@ -12,201 +12,6 @@
 
 /* A longer run of words is a list without commas. */
 enum { WORDS_MAX = 4, WORDS_MAX_AND = 7 };
-
-static const struct token *
-token_at(const struct chart *c, uint32_t i)
-{
-	return &c->tokens.token.v[i];
-}
-
-static bool
-token_is(const struct chart *c, uint32_t i, const char *class_name)
-{
-	unsigned id = grammar_class(c->g, class_name);
-
-	return id < CLASSES_MAX && i < c->tokens.token.n &&
-	       classset_has(&token_at(c, i)->entry->classes, id);
-}
-
-static const struct lexeme *
-lexeme_of(const struct chart *c, const struct entry *e, const char *class_name)
-{
-	const struct reading *r =
-	    e ? entry_reading(e, grammar_class(c->g, class_name)) : NULL;
-
-	return r ? r->lexeme : NULL;
-}
-
-static struct str
-last_word(struct str s)
-{
-	size_t at = s.n;
-
-	while (at > 0 && s.p[at - 1] != ' ')
-		at--;
-	return str_cut(s, at, s.n);
-}
-
-/* ---- the name ------------------------------------------------------------- */
-
-/* Words that a title does without: "our", "a quick", "regular old". */
-static bool
-is_dropped(const struct chart *c, uint32_t i)
-{
-	static const char *const classes[] = {"DET", "ART", "QUANT", "FILLER", "CALL",
-	    "COMMA", "COLON", "BREAK", "FOR", "DAYWORD", "EATER"};
-	const struct entry *e = token_at(c, i)->entry;
-
-	for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
-		if (token_is(c, i, classes[k]))
-			return true;
-	return lexeme_has(lexeme_of(c, e, "DISHMOD"), "praise") ||
-	       token_is(c, i, "COURSE") ||
-	       lexeme_has(lexeme_of(c, e, "FOODMOD"), "vague") ||
-	       lexeme_has(lexeme_of(c, e, "FOODMOD"), "size");
-}
-
-static bool
-is_proper(const struct token *t)
-{
-	for (size_t i = 0; i < t->entry->reading.n; i++)
-		if (lexeme_has(t->entry->reading.v[i].lexeme, "proper"))
-			return true;
-	return false;
-}
-
-/* The words in small letters, single-spaced, but for "Caesar", "Yorkshire". */
-static void
-put_word(struct buf *b, const struct chart *c, const struct token *t)
-{
-	struct str s = str_cut(c->script->text, t->text.beg, t->text.end);
-	bool proper = is_proper(t);
-
-	if (b->n)
-		buf_put_char(b, t->flags & TOKEN_HYPHEN ? '-' : ' ');
-	for (size_t i = 0; i < s.n; i++)
-		if (is_blank(s.p[i]))
-			i + 1 < s.n &&is_blank(s.p[i + 1]) ? (void)0 : buf_put_char(b, ' ');
-		else
-			buf_put_char(
-			    b, proper && i == 0 ? to_upper(s.p[i]) : to_lower(s.p[i]));
-}
-
-/* The classes of a word that tell a name's sort. */
-struct marks {
-	bool dish, maybe, meal, part, weak, food;
-};
-
-static struct marks
-marks_of(const struct chart *c, const struct entry *e)
-{
-	const struct lexeme *part = lexeme_of(c, e, "PARTHEAD");
-	const struct lexeme *maybe = lexeme_of(c, e, "DISHFOOD");
-
-	return (struct marks){lexeme_of(c, e, "DISH") != NULL, maybe != NULL,
-	    lexeme_has(maybe, "meal"), part != NULL, lexeme_has(part, "weak"),
-	    lexeme_of(c, e, "FOOD") != NULL};
-}
-
-static enum name_sort
-sort_of(struct marks m, bool lone)
-{
-	if (lone && (m.weak || m.meal))
-		m.part = m.maybe = false;
-	if (m.part && (m.dish || m.maybe))
-		return NAME_EITHER;
-	if (m.part)
-		return NAME_PART;
-	if (m.dish)
-		return NAME_DISH;
-	if (m.maybe)
-		return NAME_MAYBE;
-	return m.food ? NAME_FOOD : NAME_UNLISTED;
-}
-
-static bool
-names_food(const struct chart *c, uint32_t beg, uint32_t end)
-{
-	static const char *const classes[] = {"FOOD", "DISH", "DISHFOOD", "PARTHEAD"};
-
-	for (uint32_t i = beg; i < end; i++)
-		for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
-			if (token_is(c, i, classes[k]))
-				return true;
-	return false;
-}
-
-static struct str
-head_of(const struct chart *c, const struct token *last)
-{
-	static const char *const classes[] = {"DISH", "DISHFOOD", "PARTHEAD", "FOOD"};
-
-	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++) {
-		const struct lexeme *l = lexeme_of(c, last->entry, classes[i]);
-
-		if (l)
-			return last_word(l->lemma);
-	}
-	return last_word(last->norm);
-}
-
-/* A food that is never made a dish of. */
-static bool
-is_pantry(const struct lexeme *food)
-{
-	static const char *const groups[] = {"salt", "pepper", "spice", "herb", "oil",
-	    "fat", "sugar", "flour", "starch", "leavening", "yeast", "water", "vinegar",
-	    "extract", "butter", "cream", "setting-agent"};
-	struct str group = lexeme_get(food, "group");
-
-	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
-		if (str_is_z(group, groups[i]))
-			return true;
-	return false;
-}
-
-void
-opening_name(const struct chart *c, struct opening *x)
-{
-	struct buf b = buf_in(c->arena);
-	const struct token *last;
-	struct marks m;
-
-	while (x->token + 1 < x->end && is_dropped(c, x->token))
-		x->token++;
-	/* "cheese scone dough" is the scones. */
-	if (x->end > x->token + 1 && token_is(c, x->end - 2, "DISH") &&
-	    lexeme_has(lexeme_of(c, token_at(c, x->end - 1)->entry, "PARTHEAD"), "raw"))
-		x->end--;
-	for (uint32_t i = x->token; i < x->end; i++)
-		put_word(&b, c, token_at(c, i));
-	x->name = buf_str(&b);
-	last = token_at(c, x->end - 1);
-	x->lone = str_find_char(x->name, ' ') == x->name.n;
-	m = marks_of(c, last->entry);
-	/* "garlic butter" is made, "cold butter" is bought. */
-	if (m.weak && m.food && (x->end < x->token + 2 || !token_is(c, x->end - 2, "FOOD")))
-		m.part = false;
-	/* "tomato sauce" is one entry, a food: its last word tells the rest. */
-	if (m.food && !m.dish && !m.maybe && !m.part && !x->lone) {
-		m = marks_of(c, lexicon_find(&c->g->lexicon, last_word(last->entry->form)));
-		m.food = true;
-		m.part = m.part && !m.weak;
-		x->bought = x->end == x->token + 1;
-	}
-	if (m.meal && !names_food(c, x->token, x->end - 1))
-		m.maybe = false;
-	x->sort = sort_of(m, x->lone);
-	if (token_is(c, x->end - 1, "EQUIP") && x->sort == NAME_UNLISTED)
-		x->sort = NAME_TOOL;
-	if (x->lone && x->sort == NAME_DISH && token_is(c, x->end - 1, "COURSE"))
-		x->sort = NAME_MAYBE;
-	x->head = head_of(c, last);
-	x->wide = lexeme_get(lexeme_of(c, last->entry, "FOOD"), "kind");
-	if (!x->wide.n)
-		x->wide = lexeme_get(lexeme_of(c, last->entry, "DISH"), "kind");
-	x->pantry = is_pantry(lexeme_of(c, last->entry, "FOOD"));
-}
 
 /* ---- from the passes -------------------------------------------------------- */
 
@@ -234,10 +39,10 @@ is_marked(const struct chart *c, uint32_t token)
 	static const char *const classes[] = {"DET", "ART", "CALL"};
 	uint32_t i = token;
 
-	while (i > 0 && (is_dropped(c, i - 1) || token_is(c, i - 1, "COMMA"))) {
+	while (i > 0 && (title_drops(c, i - 1) || title_token_is(c, i - 1, "COMMA"))) {
 		i--;
 		for (size_t k = 0; k < 3; k++)
-			if (token_is(c, i, classes[k]))
+			if (title_token_is(c, i, classes[k]))
 				return true;
 	}
 	return false;
@@ -247,20 +52,21 @@ is_marked(const struct chart *c, uint32_t token)
 static bool
 is_weak_part(const struct chart *c, uint32_t token)
 {
-	const struct entry *e = token_at(c, token)->entry;
+	const struct entry *e = title_token(c, token)->entry;
 
-	return lexeme_has(lexeme_of(c, e, "PARTHEAD"), "weak") && !lexeme_of(c, e, "FOOD");
+	return lexeme_has(title_lexeme(c, e, "PARTHEAD"), "weak") &&
+	       !title_lexeme(c, e, "FOOD");
 }
 
 /* "two dressings", "3 dips"; one is no count. */
 static bool
 is_counted(const struct chart *c, uint32_t token)
 {
-	const struct token *t = token ? token_at(c, token - 1) : NULL;
+	const struct token *t = token ? title_token(c, token - 1) : NULL;
 
 	if (!t || str_is_z(t->norm, "one") || str_is_z(t->norm, "1"))
 		return false;
-	return t->entry == c->g->digits || token_is(c, token - 1, "CARDWORD");
+	return t->entry == c->g->digits || title_token_is(c, token - 1, "CARDWORD");
 }
 
 static bool
@@ -278,7 +84,8 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	struct opening x = {.kind = kind_of(c, n)};
 	const struct node *name = n;
 
-	if (n->made == RAW || c->script->cue[token_at(c, n->beg)->cue].kind != CUE_SPEECH)
+	if (n->made == RAW ||
+	    c->script->cue[title_token(c, n->beg)->cue].kind != CUE_SPEECH)
 		return;
 	if (node_is(c, n, "OPEN") && node_field(c, n, "name", &f))
 		name = f.v;
@@ -292,9 +99,10 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 	}
 	opening_name(c, &x);
 	x.counted = is_counted(c, x.token);
-	x.definite = x.token > 0 && str_is_z(token_at(c, x.token - 1)->norm, "the");
+	x.definite = x.token > 0 && str_is_z(title_token(c, x.token - 1)->norm, "the");
 	if (x.lone && is_weak_part(c, x.end - 1) &&
-	    (x.kind == OPENING_FOR || (x.definite && x.kind == OPENING_TOPIC)))
+	    (x.kind == OPENING_FOR ||
+		(x.definite && x.kind == OPENING_TOPIC && x.sort == NAME_UNLISTED)))
 		x.sort = NAME_PART;
 	x.made = node_attribute(c, n, "made").p != NULL;
 	x.numbered = node_attribute(c, n, "dish").p != NULL;
@@ -338,22 +146,22 @@ collect_heading(struct openings *out, const struct chart *c, uint32_t beg, uint3
 {
 	struct opening x = {.kind = OPENING_HEADING};
 
-	while (beg < end && token_is(c, beg, "BREAK"))
+	while (beg < end && title_token_is(c, beg, "BREAK"))
 		beg++;
-	while (
-	    end > beg && (token_is(c, end - 1, "COLON") || token_is(c, end - 1, "STOP") ||
-			     token_is(c, end - 1, "BREAK")))
+	while (end > beg &&
+	       (title_token_is(c, end - 1, "COLON") || title_token_is(c, end - 1, "STOP") ||
+		   title_token_is(c, end - 1, "BREAK")))
 		end--;
 	if (beg == end)
 		return;
-	x.with_for = token_is(c, beg, "FOR");
+	x.with_for = title_token_is(c, beg, "FOR");
 	x.token = beg;
 	x.end = end;
 	for (uint32_t i = beg + 1; i < end; i++)
-		if (token_is(c, i, "WITH"))
+		if (title_token_is(c, i, "WITH"))
 			x.end = i;
 	opening_name(c, &x);
-	if (!is_section(x.name) && names_food(c, x.token, x.end))
+	if (!is_section(x.name) && title_names_food(c, x.token, x.end))
 		vec_push(c->arena, &out->said, x);
 }
 
@@ -361,9 +169,9 @@ static void
 collect_headings(struct openings *out, const struct chart *c)
 {
 	for (uint32_t i = 0, end; i < c->tokens.token.n; i = end) {
-		uint32_t cue = token_at(c, i)->cue;
+		uint32_t cue = title_token(c, i)->cue;
 
-		for (end = i; end < c->tokens.token.n && token_at(c, end)->cue == cue;)
+		for (end = i; end < c->tokens.token.n && title_token(c, end)->cue == cue;)
 			end++;
 		if (c->script->cue[cue].kind == CUE_HEADING)
 			collect_heading(out, c, i, end);
@@ -398,8 +206,8 @@ spread_with(struct openings *s, const struct chart *c)
 		struct opening *x = &s->said.v[i];
 
 		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
-		    x->token <= p->end + 3 && !token_is(c, p->end, "COLON") &&
-		    !token_is(c, x->token - 1, "ADV"))
+		    x->token <= p->end + 3 && !title_token_is(c, p->end, "COLON") &&
+		    !title_token_is(c, x->token - 1, "ADV"))
 			x->kind = OPENING_WITH;
 	}
 }
@@ -448,10 +256,29 @@ spread_also(struct openings *s)
 		const struct opening *x = &s->said.v[i];
 		struct opening *p = &s->said.v[i - 1];
 
-		if (x->kind == OPENING_ALSO && p->kind == OPENING_MENTION &&
-		    p->sort >= NAME_DISH && p->sort <= NAME_EITHER &&
-		    x->token <= p->end + 3)
+		if (x->kind == OPENING_ALSO && x->token <= p->end + 3 &&
+		    (p->faint || (p->kind == OPENING_MENTION && p->sort >= NAME_DISH &&
+				     p->sort <= NAME_EITHER)))
 			p->kind = OPENING_ALSO;
+	}
+	for (size_t i = 1; i < s->said.n; i++) {
+		const struct opening *x = &s->said.v[i];
+		struct opening *p = &s->said.v[i - 1];
+
+		/* "So, cod, and a treacle sponge for after." */
+		if (x->kind == OPENING_ALSO && p->kind == OPENING_TOPIC &&
+		    p->sort >= NAME_FOOD && p->sort <= NAME_MAYBE && !p->pantry &&
+		    x->token <= p->end + 3)
+			p->kind = OPENING_TODAY;
+	}
+	for (size_t i = 1; i < s->said.n; i++) {
+		const struct opening *p = &s->said.v[i - 1];
+		struct opening *x = &s->said.v[i];
+
+		/* Captions without commas: "hash browns sausage patties and" */
+		if (x->kind == OPENING_MENTION && x->token == p->end &&
+		    (p->kind == OPENING_TODAY || p->kind == OPENING_ALSO))
+			x->kind = OPENING_ALSO;
 	}
 }
 
