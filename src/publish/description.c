@@ -168,8 +168,12 @@ static void
 write_description(const struct draft *d, const struct grammar *g,
     const struct tamis_style *style, struct buf *out)
 {
-	struct house house = house_of(d, g, style);
+	struct tamis_style both = *style;
+	struct house house = house_of(d, g, &both);
 
+	/* Viewers are everywhere. */
+	if (both.units == UNITS_SAID)
+		both.units = UNITS_BOTH;
 	if (str_trim(d->script->title).n) {
 		put_line(out, "", d->script->title);
 		buf_put_char(out, '\n');

@@ -104,7 +104,7 @@ static const char description[] =
     "- 2 (400 g/14 oz) cans white beans, drained\n"
     "- 40 g butter (1½ oz), divided\n"
     "- 500 ml vegetable stock (2 cups)\n"
-    "- 1 cup breadcrumbs (110 g), optional\n"
+    "- 110 g breadcrumbs (1 cup), optional\n"
     "- salt, to taste\n"
     "\n"
     "Ingredients for the caper mayonnaise\n"
