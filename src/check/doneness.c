@@ -193,6 +193,16 @@ is_heated_nowhere(const struct cursor *c, size_t food)
 	return true;
 }
 
+static bool
+names_little(const struct part *p, const struct step *s)
+{
+	for (size_t i = 0; i < s->uses; i++)
+		if (s->use[i] < p->ingredients &&
+		    !food_is_little(&p->ingredient[s->use[i]]))
+			return false;
+	return true;
+}
+
 /* "Then it goes in": the first step after it that heats and names no food. */
 static const struct step *
 step_without_food(const struct cursor *c, struct place from)
@@ -203,7 +213,8 @@ step_without_food(const struct cursor *c, struct place from)
 		for (size_t i = 0; i < c->dish->part[p].steps; i++) {
 			const struct step *s = &c->dish->part[p].step[i];
 
-			if (s->heats && !s->preheats && s->uses == 0 &&
+			if (s->heats && !s->preheats &&
+			    names_little(&c->dish->part[p], s) &&
 			    is_before(from, s->place) &&
 			    (!first || is_before(s->place, first->place)))
 				first = s;

@@ -106,6 +106,12 @@ food_is_free(const struct ingredient *in)
 }
 
 bool
+food_is_little(const struct ingredient *in)
+{
+	return food_is(in, "oil fat butter salt pepper spice herb water condiment");
+}
+
+bool
 food_is_product(const struct draft *d, const struct ingredient *in)
 {
 	for (size_t i = 0; i < d->dishes; i++) {

@@ -33,6 +33,8 @@ bool food_brings(
     const struct table *allergens, const struct ingredient *in, struct str allergen);
 /* Salt, pepper, water, oil and other things that need no amount. */
 bool food_is_free(const struct ingredient *in);
+/* What others are cooked in or with: oil, salt, herbs. */
+bool food_is_little(const struct ingredient *in);
 /* What another part of the dish, or another dish, makes. */
 bool food_is_product(const struct draft *d, const struct ingredient *in);
 

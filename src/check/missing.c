@@ -147,6 +147,8 @@ needs_end(const struct check *k, const struct step *s)
 	if ((s->preheats && !only_waits(s)) || facts_has_action(k, "own_cues", s->action) ||
 	    str_is_z(s->action, "leave"))
 		return false;
+	if (s->time_vague && str_find(s->text, STR("Cover")) < s->text.n)
+		return true;
 	return only_waits(s) || (s->heats && facts_has_action(k, "times", s->action));
 }
 

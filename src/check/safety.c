@@ -68,8 +68,7 @@ uses_little(const struct cursor *c)
 {
 	for (size_t i = 0; i < c->step->uses; i++)
 		if (c->step->use[i] < c->part->ingredients &&
-		    !food_is(&c->part->ingredient[c->step->use[i]],
-			"oil fat butter salt pepper spice herb water condiment"))
+		    !food_is_little(&c->part->ingredient[c->step->use[i]]))
 			return false;
 	return true;
 }

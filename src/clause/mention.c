@@ -365,6 +365,8 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	    (n->beg > 0 && token_reads(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
 	if (x->definite && names_owner(m, n))
 		x->definite = false;
+	if (!x->amount.present && node_attribute(&m->c, n, "vague").n)
+		x->amount.present = true;
 	x->share = node_attribute(&m->c, n, "share").n > 0;
 	x->more = says_more(m, n);
 }
