@@ -92,6 +92,11 @@ lids
 bottle
 bottles
 @ FINEWORD
+great
+well
+beautifully
+lovely
+perfectly
 fine
 ok
 okay
@@ -263,3 +268,12 @@ crumb
 crust
 coating
 brine
+
+# ---- people
+@ SPEAKS
+rang
+said
+says
+told
+called
+taught

@@ -4,6 +4,7 @@
  * finding is about.
  */
 #include "answer/target.h"
+#include "base/part.h"
 
 /* ---- amounts ----------------------------------------------------------------------- */
 
@@ -109,24 +110,6 @@ apply_yield(struct target *t)
 /* ---- lists ----------------------------------------------------------------------------
  */
 
-/* Takes the ingredient out, and its index out of every step. */
-static void
-drop(struct part *p, size_t at)
-{
-	for (size_t i = 0; i < p->steps; i++) {
-		struct step *s = &p->step[i];
-		size_t kept = 0;
-
-		for (size_t u = 0; u < s->uses; u++)
-			if (s->use[u] != at)
-				s->use[kept++] = s->use[u] - (s->use[u] > at);
-		s->uses = kept;
-	}
-	for (size_t i = at; i + 1 < p->ingredients; i++)
-		p->ingredient[i] = p->ingredient[i + 1];
-	p->ingredients--;
-}
-
 bool
 apply_unused(struct target *t)
 {
@@ -140,7 +123,7 @@ apply_unused(struct target *t)
 
 			for (size_t i = part->ingredients; i-- > 0;)
 				if (is_used_here(t, &part->ingredient[i]))
-					drop(part, i);
+					part_drop_ingredient(part, i);
 		}
 	return true;
 }

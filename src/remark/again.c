@@ -5,6 +5,8 @@
  */
 #include "remark/told.h"
 
+#include "base/part.h"
+
 enum { FOOD_CLOSE = 6, LOOK_BACK = 60 };
 
 static bool
@@ -98,16 +100,6 @@ add_again(struct told *t, const struct node *n)
 	add_restated(t->m, s, said.value, place_of_node(t->m, f.v));
 }
 
-static void
-drop_step(struct part *p, const struct step *s)
-{
-	size_t at = (size_t)(s - p->step);
-
-	for (size_t i = at; i + 1 < p->steps; i++)
-		p->step[i] = p->step[i + 1];
-	p->steps--;
-}
-
 /* "To recap, that was the air fryer for twelve minutes": no step of its own. */
 static bool
 drop_recap(struct maker *m, const struct node *n)
@@ -124,7 +116,7 @@ drop_recap(struct maker *m, const struct node *n)
 
 				if (at < s.beg || at >= s.end)
 					continue;
-				drop_step(part, &part->step[i]);
+				part_drop_step(part, i);
 				any = true;
 			}
 		}
@@ -192,6 +184,7 @@ static bool
 fold_statement(struct told *t, struct stretch *x)
 {
 	const struct measure *time = time_in(t->m, x);
+	struct part *part;
 
 	if (!x->step->heats || !x->step->duration.known || !time || !is_statement(t->m, x))
 		return false;
@@ -200,7 +193,8 @@ fold_statement(struct told *t, struct stretch *x)
 		    !str_is(y->step->action, x->step->action) || !shares_food(t, y, x))
 			continue;
 		add_restated(t->m, y->step, time->value, time->place);
-		drop_step(&t->m->d->dish[x->dish].part[x->part], x->step);
+		part = &t->m->d->dish[x->dish].part[x->part];
+		part_drop_step(part, (size_t)(x->step - part->step));
 		return true;
 	}
 	return false;

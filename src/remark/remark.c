@@ -251,6 +251,7 @@ remark_draft(struct maker *m)
 	static const char *const passes[] = {"unsafe", "served", "told"};
 	struct remarks r = {.m = m};
 
+	drop_lookalikes(m);
 	details_fill(m);
 	for (size_t p = 0; p < sizeof passes / sizeof *passes; p++) {
 		const struct level *l = chart_level(&m->c, passes[p]);

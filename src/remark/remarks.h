@@ -22,6 +22,8 @@ void remark_unclear(struct remarks *r, const struct node *n);
 void remark_mishearings(struct remarks *r);
 /* details.c: what the words tell of the things of the draft. */
 void details_fill(struct maker *m);
+/* drop.c: takes out what only looks like an ingredient or a step. */
+void drop_lookalikes(struct maker *m);
 /* told.c: what they tell of its steps. */
 void told_fill(struct maker *m);
 
