@@ -39,10 +39,19 @@ str_ends(struct str s, struct str suffix)
 size_t
 str_find(struct str s, struct str needle)
 {
-	for (size_t i = 0; needle.n && i + needle.n <= s.n; i++)
-		if (memcmp(s.p + i, needle.p, needle.n) == 0)
-			return i;
-	return needle.n ? s.n : 0;
+	const char *at = s.p, *end;
+
+	if (needle.n == 0)
+		return 0;
+	if (needle.n > s.n)
+		return s.n;
+	end = s.p + s.n - needle.n + 1; /* it can't begin from here on */
+	while (at < end && (at = memchr(at, needle.p[0], (size_t)(end - at)))) {
+		if (memcmp(at, needle.p, needle.n) == 0)
+			return (size_t)(at - s.p);
+		at++;
+	}
+	return s.n;
 }
 
 size_t
