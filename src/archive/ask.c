@@ -200,7 +200,7 @@ temperature(struct asking *k)
 		return;
 	buf_put_z(&k->where,
 	    " AND EXISTS (SELECT 1 FROM measure m WHERE m.dish = d.id AND m.kind = 2 AND "
-	    "m.base_max >= ? - iif(m.role = 5, ?, ?) AND m.base_min <= ? + iif(m.role = 5, "
+	    "m.base_max >= ? - iif(m.role = 4, ?, ?) AND m.base_min <= ? + iif(m.role = 4, "
 	    "?, ?)");
 	bind_number(k, f->min);
 	bind_number(k, near.inside);
@@ -209,7 +209,7 @@ temperature(struct asking *k)
 	bind_number(k, near.inside);
 	bind_number(k, near.setting);
 	if (k->q->role == ROLE_NONE) {
-		buf_put_z(&k->where, " AND m.role <> 6)");
+		buf_put_z(&k->where, " AND m.role <> 5)");
 	} else {
 		buf_put_z(&k->where, " AND m.role = ?)");
 		bind_number(k, k->q->role);

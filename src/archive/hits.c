@@ -131,20 +131,34 @@ find_focus(struct search *s, const struct question *q, int64_t dish, struct str 
 
 /* ---- sentences ---------------------------------------------------------- */
 
+/* The stretch that holds the byte of the joined text. */
+static size_t
+stretch_at(const struct search *s, size_t at)
+{
+	size_t low = 0, high = s->stretch.n;
+
+	while (high - low > 1) {
+		size_t mid = low + (high - low) / 2;
+
+		if (s->stretch.v[mid].at <= at)
+			low = mid;
+		else
+			high = mid;
+	}
+	return low;
+}
+
 /* Time codes are of the word, as far as the passage's own times tell. */
 static int64_t
 time_at(const struct search *s, size_t at)
 {
-	const struct stretch *now = NULL;
-	size_t end = s->said.n;
+	size_t i = stretch_at(s, at), end;
+	const struct stretch *now = &s->stretch.v[i];
 	int64_t ms;
 
-	for (size_t i = 0; i < s->stretch.n && s->stretch.v[i].at <= at; i++) {
-		now = &s->stretch.v[i];
-		end = i + 1 < s->stretch.n ? s->stretch.v[i + 1].at : s->said.n;
-	}
-	if (!now || now->beg_ms < 0)
+	if (now->beg_ms < 0)
 		return -1;
+	end = i + 1 < s->stretch.n ? s->stretch.v[i + 1].at : s->said.n;
 	ms = now->end_ms > now->beg_ms ? now->end_ms - now->beg_ms : 0;
 	return now->beg_ms + ms * (int64_t)(at - now->at) / (int64_t)(end - now->at + 1);
 }
@@ -208,10 +222,7 @@ is_sentence_end(struct str s, size_t i)
 static bool
 begins_stretch(const struct search *s, size_t at)
 {
-	for (size_t i = 0; i < s->stretch.n && s->stretch.v[i].at <= at; i++)
-		if (s->stretch.v[i].at == at)
-			return true;
-	return false;
+	return s->stretch.v[stretch_at(s, at)].at == at;
 }
 
 /* Captions without full stops end where they are long enough. */
@@ -341,7 +352,7 @@ link_to(struct arena *arena, struct str url, int64_t ms)
 	struct str tail = str_cut(url, at + 3, url.n);
 
 	if (url.n == 0 || ms < 0)
-		return url;
+		return arena_str(arena, url);
 	if (at < url.n)
 		return arena_fmt(arena, "%.*s%" PRId64 "%.*s", (int)at, url.p, ms / 1000,
 		    (int)tail.n, tail.n ? tail.p : "");
@@ -379,21 +390,37 @@ read_hit(struct search *s, int64_t dish, struct packed *packed, int *entry, stru
 		   (int)out->episode.n, out->episode.p);
 }
 
+/* What was found stays; what it was found in goes. */
+static void
+settle(struct hit *h, struct arena *arena)
+{
+	h->sentence = arena_str(arena, h->sentence);
+	h->mark = arena_grow(arena, h->mark, h->marks, h->marks, sizeof *h->mark);
+	h->link = link_to(arena, h->link, h->at_ms);
+	h->dish = arena_str(arena, h->dish);
+	h->episode = arena_str(arena, h->episode);
+	h->title = arena_str(arena, h->title);
+	h->date = arena_str(arena, h->date);
+}
+
 bool
 hit_fill(struct archive *a, struct arena *arena, const struct question *q, int64_t dish,
     struct hit *out, struct err *e)
 {
-	struct search s = {.archive = a, .arena = arena, .hit = out};
+	struct arena scratch;
+	struct search s = {.archive = a, .arena = &scratch, .hit = out};
 	struct packed packed;
 	int entry = -1;
 
+	arena_init(&scratch);
 	out->at_ms = -1;
-	if (!read_hit(&s, dish, &packed, &entry, e))
-		return false;
-	s.said = buf_in(arena);
-	add_wants(&s, q);
-	find_focus(&s, q, dish, packed.source, e);
-	find_sentence(&s, packed.passages, entry);
-	out->link = link_to(arena, out->link, out->at_ms);
+	if (read_hit(&s, dish, &packed, &entry, e)) {
+		s.said = buf_in(&scratch);
+		add_wants(&s, q);
+		find_focus(&s, q, dish, packed.source, e);
+		find_sentence(&s, packed.passages, entry);
+		settle(out, arena);
+	}
+	arena_release(&scratch);
 	return !e->set;
 }

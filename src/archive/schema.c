@@ -8,6 +8,12 @@
 /* "tami" */
 enum { APPLICATION_ID = 0x74616d69 };
 
+/* Rows hold these numbers, and statements name them: another order of the enums
+ * is a new version of the tables. */
+_Static_assert(MEASURE_TEMPERATURE == 2 && ROLE_INTERNAL == 4 && ROLE_AMBIENT == 5 &&
+		   SEVERITY_ERROR == 2 && STATUS_OPEN == 0 && QUANTITY_INSIDE == 2,
+    "numbers that an archive keeps");
+
 /* Times of the script in milliseconds, of cooking in seconds; spans in bytes of
  * the source. A dish of ordinal -1 stands for what is said around the dishes.
  * kind, role, bound, severity and status count as the enums of tamis.h;

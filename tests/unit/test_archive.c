@@ -187,6 +187,39 @@ filters_hold(void **state)
 	assert_int_equal(find(s, (struct question){.until = STR("2026-02")}).hits, 0);
 }
 
+/* A single figure takes in what cooks round it to; a reading is a reading. */
+static void
+temperatures_are_found_by_kind(void **state)
+{
+	static const struct {
+		double c;
+		enum measure_role role;
+		size_t hits;
+	} rows[] = {
+	    {177, ROLE_NONE, 1},      /* 350 F, the oven */
+	    {180, ROLE_APPLIANCE, 1}, /* what cooks set for it */
+	    {190, ROLE_APPLIANCE, 0},
+	    {74, ROLE_INTERNAL, 1},
+	    {74, ROLE_APPLIANCE, 0},
+	    {76, ROLE_INTERNAL, 0},
+	    {76, ROLE_NONE, 0},
+	};
+	struct shelf *s = *state;
+
+	keep(s, "hot.txt",
+	    "[0:02] Today it's roast chicken.\n"
+	    "[0:10] Heat the oven to 350 degrees Fahrenheit.\n"
+	    "[0:20] Roast the chicken for 80 minutes, until it is 74 Celsius inside.\n");
+	for (size_t i = 0; i < COUNT(rows); i++) {
+		struct question q = {.heated = true,
+		    .temperature = {rows[i].c, rows[i].c, DIM_TEMPERATURE},
+		    .role = rows[i].role};
+
+		if (find(s, q).hits != rows[i].hits)
+			fail_msg("row %zu", i);
+	}
+}
+
 static void
 near_answers_say_so(void **state)
 {
@@ -311,6 +344,7 @@ main(void)
 	    TEST(json_loses_its_blanks),
 	    TEST(hits_have_all_they_need),
 	    TEST(filters_hold),
+	    TEST(temperatures_are_found_by_kind),
 	    TEST(near_answers_say_so),
 	    TEST(what_differs_from_the_past_is_asked),
 	    TEST(a_survey_counts),
