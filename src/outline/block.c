@@ -9,40 +9,39 @@
 #include "outline/outline.h"
 
 enum {
-	CLOSE = 14,  /* tokens: from a bare name to the first amount */
-	REACH = 30,  /* tokens: from the name to the first amount */
-	LENGTH = 60, /* tokens: within which the amounts count */
-	RECIPE = 3   /* amounts of food that a recipe has at least */
+	CLOSE = 14,     /* tokens: from a bare name to the first amount */
+	REACH = 30,     /* tokens: from the name to the first amount */
+	LENGTH = 60,    /* tokens: within which the amounts count */
+	BACK_MAX = 200, /* names looked back on */
+	RECIPE = 3      /* amounts of food that a recipe has at least */
 };
-
-static uint32_t
-begins_at(const struct outline *o, int dish)
-{
-	for (size_t i = o->m->turn.n; i-- > 0;)
-		if (o->m->turn.v[i].dish == dish &&
-		    (i == 0 || o->m->turn.v[i - 1].dish != dish))
-			return o->m->turn.v[i].token;
-	return 0;
-}
 
 /* "serves four", "makes a dozen" */
 static bool
 yields_between(const struct outline *o, uint32_t beg, uint32_t end)
 {
-	const struct level *l = chart_level(&o->m->c, "yield");
+	size_t lo = 0, hi = o->yield.n;
 
-	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg < end; i++)
-		if (l->node.v[i].beg >= beg && node_is(&o->m->c, &l->node.v[i], "YIELD") &&
-		    !node_attribute(&o->m->c, &l->node.v[i], "cut").p)
-			return memory_measured(o, beg, l->node.v[i].beg) >= RECIPE;
-	return false;
+	while (lo < hi) {
+		size_t mid = lo + (hi - lo) / 2;
+
+		if (o->yield.v[mid] < beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo < o->yield.n && o->yield.v[lo] < end &&
+	       memory_measured(o, beg, o->yield.v[lo]) >= RECIPE;
 }
 
 /* "that's the soup", "there's your green goddess", "Shakshuka." */
 static bool
 is_said_done(const struct outline *o, uint32_t beg, uint32_t end)
 {
-	for (size_t i = 0; i < o->openings.said.n; i++) {
+	size_t last = outline_opening(o, end);
+	size_t first = outline_opening(o, beg);
+
+	for (size_t i = last - first > BACK_MAX ? last - BACK_MAX : first; i < last; i++) {
 		const struct opening *x = &o->openings.said.v[i];
 
 		if ((x->kind == OPENING_DONE || x->kind == OPENING_TODAY ||
@@ -59,12 +58,9 @@ is_said_done(const struct outline *o, uint32_t beg, uint32_t end)
 bool
 block_is_told(const struct outline *o, int dish, uint32_t token)
 {
-	const struct maker *m = o->m;
-	uint32_t beg = begins_at(o, dish), end = token;
+	uint32_t beg = o->dish.v[dish].since;
+	uint32_t end = o->dish.v[dish].until > beg ? o->dish.v[dish].until : token;
 
-	for (size_t i = m->turn.n; i-- > 0;)
-		if (m->turn.v[i].token > beg && m->turn.v[i].dish != dish)
-			end = m->turn.v[i].token;
 	return yields_between(o, beg, end) && memory_measured(o, token, token + CLOSE) == 0;
 }
 
@@ -140,7 +136,7 @@ block_opens(const struct outline *o, const struct opening *x)
 	if (!awaited && ((x->sort <= NAME_FOOD && x->kind < OPENING_TOPIC) ||
 			    (x->sort == NAME_MAYBE && x->lone && x->kind < OPENING_TURN)))
 		return false;
-	beg = begins_at(o, o->now_dish);
+	beg = o->dish.v[o->now_dish].since;
 	beg = beg < o->dish.v[0].token ? o->dish.v[0].token : beg;
 	before = memory_measured(o, beg, x->token);
 	next = memory_measured(o, x->end, x->end + LENGTH);

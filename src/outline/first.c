@@ -7,7 +7,7 @@
  */
 #include "outline/outline.h"
 
-enum { NEAR_MS = 12000, LEAD = 4 };
+enum { NEAR_MS = 12000, LEAD = 4, AGAIN_MAX = 200 };
 
 /* Does the cook turn to it after the work has begun? */
 static bool
@@ -43,7 +43,9 @@ is_better_first(
 static bool
 is_said_again(const struct outline *o, const struct opening *x)
 {
-	for (size_t i = 0; i < o->openings.said.n && &o->openings.said.v[i] < x; i++)
+	size_t at = (size_t)(x - o->openings.said.v);
+
+	for (size_t i = at > AGAIN_MAX ? at - AGAIN_MAX : 0; i < at; i++)
 		if (str_is(o->openings.said.v[i].head, x->head))
 			return true;
 	return false;

@@ -5,6 +5,8 @@
  */
 #include "outline/outline.h"
 
+enum { USED_MAX = 2000 }; /* foods kept in mind: more than any episode has */
+
 /* The ING nodes of a clause, also those within its verb. */
 size_t
 memory_foods(
@@ -72,7 +74,8 @@ memory_note(struct outline *o, const struct clause *q)
 	size_t n = o->now_dish < 0 ? 0 : memory_foods(m, q, x, MENTIONS);
 
 	for (size_t i = 0; i < n; i++)
-		if (x[i].key.n && !memory_is_used(o, x[i].key, o->now_dish, o->now_part))
+		if (x[i].key.n && o->used.n < USED_MAX &&
+		    !memory_is_used(o, x[i].key, o->now_dish, o->now_part))
 			vec_push(m->a, &o->used,
 			    (struct used){x[i].key, o->now_dish, o->now_part});
 	for (uint32_t k = q->beg; k < q->end && o->now_dish >= 0; k++) {
@@ -87,19 +90,28 @@ memory_note(struct outline *o, const struct clause *q)
 size_t
 memory_measured(const struct outline *o, uint32_t beg, uint32_t end)
 {
-	const struct level *top = chart_top(&o->m->c);
-	size_t count = 0;
+	uint32_t last = (uint32_t)o->m->c.tokens.token.n;
 
-	for (size_t i = 0; i < top->node.n && top->node.v[i].beg < end; i++) {
+	end = end > last ? last : end;
+	return beg < end ? o->measured[end] - o->measured[beg] : 0;
+}
+
+void
+memory_count(struct outline *o)
+{
+	const struct level *top = chart_top(&o->m->c);
+	size_t tokens = o->m->c.tokens.token.n;
+
+	o->measured = arena_array(o->m->a, tokens + 1, uint32_t);
+	for (size_t i = 0; i < top->node.n; i++) {
 		struct mention x[MENTIONS];
-		size_t n = top->node.v[i].end <= beg
-			       ? 0
-			       : mentions_of(o->m, &top->node.v[i], x, MENTIONS);
+		size_t n = mentions_of(o->m, &top->node.v[i], x, MENTIONS);
 
 		for (size_t k = 0; k < n; k++)
-			count += x[k].amount.known && x[k].lexeme;
+			o->measured[top->node.v[i].end] += x[k].amount.known && x[k].lexeme;
 	}
-	return count;
+	for (size_t i = 0; i < tokens; i++)
+		o->measured[i + 1] += o->measured[i];
 }
 
 /* How many foods the part has used. */

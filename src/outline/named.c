@@ -5,6 +5,9 @@
  */
 #include "outline/outline.h"
 
+/* More than any episode has; what goes beyond joins the last. */
+enum { DISHES_MAX = 100, PARTS_MAX = 40 };
+
 int
 named_dish(const struct outline *o, const struct opening *x)
 {
@@ -65,6 +68,8 @@ without_others(const struct outline *o, struct str name)
 static int
 add_dish(struct outline *o, struct named x)
 {
+	if (o->dish.n == DISHES_MAX)
+		return DISHES_MAX - 1;
 	x.name = without_others(o, x.name);
 	vec_push(o->m->a, &x.part, (struct part_name){STR(""), STR(""), x.token});
 	vec_push(o->m->a, &o->dish, x);
@@ -100,6 +105,8 @@ named_add_part(struct outline *o, int dish, const struct opening *x)
 
 	if (known >= 0)
 		return known;
+	if (d->part.n == PARTS_MAX)
+		return PARTS_MAX - 1;
 	vec_push(o->m->a, &d->part,
 	    (struct part_name){
 		p && !p->main ? better_name(o, x) : name_own(x->name), x->head, x->token});

@@ -19,10 +19,30 @@ clause_end(const struct maker *m, const struct clause *q)
 	return chart_top(&m->c)->node.v[q->end - 1].end;
 }
 
-static void
-turn_to(struct outline *o, uint32_t token, int dish, int part)
+size_t
+outline_opening(const struct outline *o, uint32_t token)
+{
+	size_t lo = 0, hi = o->openings.said.n;
+
+	while (lo < hi) {
+		size_t mid = lo + (hi - lo) / 2;
+
+		if (o->openings.said.v[mid].token < token)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo;
+}
+
+void
+outline_turn(struct outline *o, uint32_t token, int dish, int part)
 {
 	vec_push(o->m->a, &o->m->turn, (struct turn){token, dish, part});
+	if (dish != o->now_dish && o->now_dish >= 0)
+		o->dish.v[o->now_dish].until = token;
+	if (dish != o->now_dish && dish >= 0)
+		o->dish.v[dish].since = token;
 	o->now_dish = dish;
 	o->now_part = part;
 	o->finished = false;
@@ -33,7 +53,7 @@ turn_to(struct outline *o, uint32_t token, int dish, int part)
 static uint32_t
 next_turn(const struct outline *o, const struct opening *x, bool parts)
 {
-	for (size_t i = 0; i < o->openings.said.n; i++) {
+	for (size_t i = outline_opening(o, x->token); i < o->openings.said.n; i++) {
 		const struct opening *y = &o->openings.said.v[i];
 
 		if (y->token > x->token && y->kind >= OPENING_TOPIC &&
@@ -106,7 +126,7 @@ open_planned(struct outline *o, uint32_t token)
 	const struct planned *p = first_planned(o);
 
 	if (p)
-		turn_to(o, token, named_add_planned(o, p, token), 0);
+		outline_turn(o, token, named_add_planned(o, p, token), 0);
 }
 
 static void
@@ -119,7 +139,7 @@ go_back(struct outline *o, const struct opening *x)
 	if (dish >= 0 && dish != o->now_dish && block_is_told(o, dish, x->token))
 		return;
 	if (dish >= 0 && (dish != o->now_dish || o->now_part > 0))
-		turn_to(o, x->token, dish, 0);
+		outline_turn(o, x->token, dish, 0);
 }
 
 /* "let's do our vegetables", after the marinade */
@@ -135,11 +155,12 @@ takes_up_main(const struct outline *o, const struct opening *x)
 static int
 dish_of_part(const struct outline *o, const struct opening *x)
 {
-	for (size_t i = 0; i < o->openings.said.n; i++) {
+	for (size_t i = outline_opening(o, x->end); i < o->openings.said.n; i++) {
 		const struct opening *y = &o->openings.said.v[i];
-		int dish = y->token > x->end && y->token < x->end + WITH_MAX
-			       ? named_dish(o, y)
-			       : -1;
+		int dish = named_dish(o, y);
+
+		if (y->token >= x->end + WITH_MAX)
+			break;
 
 		if (dish >= 0 && y->kind < OPENING_BARE &&
 		    str_is_z(o->m->c.tokens.token.v[y->token - 1].norm, "of"))
@@ -158,41 +179,41 @@ take_strong(struct outline *o, const struct opening *x)
 					   (x->sort < NAME_DISH && memory_has(o, x->head))))
 		return;
 	if (part >= 0)
-		turn_to(o, x->token, o->now_dish, part);
+		outline_turn(o, x->token, o->now_dish, part);
 	else if (dish >= 0 && dish != o->now_dish && block_is_told(o, dish, x->token))
 		return;
 	else if (dish >= 0 && (dish != o->now_dish || o->now_part > 0)) {
 		if (o->dish.v[dish].written)
 			o->dish.v[dish].token = x->token;
 		o->dish.v[dish].written = false;
-		turn_to(o, x->token, dish, 0);
+		outline_turn(o, x->token, dish, 0);
 	} else if (dish >= 0)
 		return;
 	else if (p && p->counted && x->lone)
-		turn_to(o, x->token, -1, -1);
+		outline_turn(o, x->token, -1, -1);
 	else if (p && p->main && (!named_is_open(o, p) || p->counted))
-		turn_to(o, x->token, named_add(o, x), 0);
+		outline_turn(o, x->token, named_add(o, x), 0);
 	else if (p && !p->main && o->now_dish >= 0)
-		turn_to(o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
+		outline_turn(o, x->token, o->now_dish, named_add_part(o, o->now_dish, x));
 	else if (takes_up_main(o, x))
-		turn_to(o, x->token, o->now_dish, 0);
+		outline_turn(o, x->token, o->now_dish, 0);
 	else if (opens_part(o, x)) {
 		if (o->now_dish < 0)
 			open_planned(o, x->token);
 		if (o->now_dish >= 0)
-			turn_to(o, x->token, dish_of_part(o, x),
+			outline_turn(o, x->token, dish_of_part(o, x),
 			    named_add_part(o, dish_of_part(o, x), x));
 		else
-			turn_to(o, x->token, named_add(o, x), 0);
+			outline_turn(o, x->token, named_add(o, x), 0);
 	} else if (opens_unplanned(o, x))
-		turn_to(o, x->token, named_add(o, x), 0);
+		outline_turn(o, x->token, named_add(o, x), 0);
 }
 
 static void
 take(struct outline *o, const struct opening *x)
 {
 	if (block_opens(o, x))
-		turn_to(o, x->token, named_add(o, x), 0);
+		outline_turn(o, x->token, named_add(o, x), 0);
 	else if (x->kind == OPENING_DONE)
 		o->finished =
 		    o->now_part > 0 && named_part(o, o->now_dish, x) == o->now_part;
@@ -220,9 +241,10 @@ open_first(struct outline *o)
 		return best;
 	p = first_planned(o);
 	if (p && p->token < UINT32_MAX)
-		turn_to(o, first_part(o, p), named_add_planned(o, p, first_part(o, p)), 0);
+		outline_turn(
+		    o, first_part(o, p), named_add_planned(o, p, first_part(o, p)), 0);
 	else if (p)
-		turn_to(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
+		outline_turn(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
 	return NULL;
 }
 
@@ -260,58 +282,7 @@ name_unnamed(struct outline *o)
 	}
 	if (!name.n)
 		name = STR("recipe");
-	turn_to(o, 0, named_add_titled(o, name, head, at), 0);
-}
-
-/* ---- written lists ------------------------------------------------------------ */
-
-/* A heading of a list: "Traybake", "For the drizzle". */
-static void
-take_written(struct outline *o, const struct opening *x)
-{
-	const struct planned *p = plan_find(&o->plan, x);
-	int dish = named_dish(o, x);
-	bool part = x->sort == NAME_PART || x->sort == NAME_EITHER || x->with_for;
-
-	if (dish >= 0 && x->with_for &&
-	    str_find(o->m->s->title, STR(" with ")) < o->m->s->title.n)
-		dish = -1;
-	if (dish >= 0)
-		turn_to(o, x->token, dish, 0);
-	else if (p && p->main && !named_is_open(o, p)) {
-		turn_to(o, x->token, named_add(o, x), 0);
-		o->dish.v[o->now_dish].written = true;
-	} else if (part)
-		turn_to(o, x->token, 0, named_add_part(o, 0, x));
-}
-
-/* What is written before the first dish is begun belongs to the dishes, too. */
-static void
-read_written(struct outline *o, const struct opening *first)
-{
-	struct maker *m = o->m;
-	uint32_t begin = o->dish.v[0].token;
-	int part = -1;
-
-	m->turn.n = 0;
-	turn_to(o, 0, m->s->cue[m->c.tokens.token.v[0].cue].kind == CUE_SPEECH ? -1 : 0, 0);
-	for (size_t i = 0; i < o->openings.said.n; i++)
-		if (o->openings.said.v[i].kind == OPENING_HEADING &&
-		    o->openings.said.v[i].token < begin)
-			take_written(o, &o->openings.said.v[i]);
-	for (size_t i = 0; i < m->clause.n && clause_end(m, &m->clause.v[i]) <= begin;
-	     i++) {
-		struct clause *q = &m->clause.v[i];
-
-		for (size_t t = 0; t < m->turn.n && work_is_written(m, q); t++)
-			if (m->turn.v[t].token <= clause_beg(m, q)) {
-				q->dish = m->turn.v[t].dish;
-				q->part = m->turn.v[t].part;
-			}
-	}
-	if (first)
-		part = named_part(o, 0, first);
-	turn_to(o, begin, 0, part < 0 ? 0 : part);
+	outline_turn(o, 0, named_add_titled(o, name, head, at), 0);
 }
 
 /* ---- the walk --------------------------------------------------------------- */
@@ -360,7 +331,7 @@ walk(struct outline *o)
 			continue;
 		dish = m->turn.n == turns ? returns_to(o, q) : -1;
 		if (dish >= 0 && (dish != o->now_dish || o->now_part > 0))
-			turn_to(o, clause_beg(m, q), dish, 0);
+			outline_turn(o, clause_beg(m, q), dish, 0);
 		if (only_names(o, q, turned))
 			continue;
 		q->dish = o->now_dish;
@@ -417,26 +388,41 @@ make_dishes(struct outline *o)
 
 /* Is it said as the name of something that is made? A lone food may be both. */
 static bool
-is_named(const struct outline *o, const struct opening *x)
+is_named(const struct outline *o, int dish, const struct opening *x)
 {
 	if (x->kind < OPENING_TODAY || x->sort < NAME_MAYBE ||
 	    (x->sort == NAME_MAYBE && x->lone))
 		return false;
-	for (size_t i = 0; i < o->dish.n; i++)
-		if (named_part(o, (int)i, x) >= 0)
-			return true;
-	return named_dish(o, x) >= 0;
+	return named_dish(o, x) >= 0 || named_part(o, dish, x) >= 0;
 }
 
 static void
 note_titles(struct outline *o)
 {
+	struct maker *m = o->m;
+	size_t t = 0;
+
 	for (size_t i = 0; i < o->openings.said.n; i++) {
 		const struct opening *x = &o->openings.said.v[i];
 
-		if (is_named(o, x))
-			vec_push(o->m->a, &o->m->title, (struct span){x->token, x->end});
+		while (t + 1 < m->turn.n && m->turn.v[t + 1].token <= x->token)
+			t++;
+		if (is_named(o, m->turn.v[t].dish, x))
+			vec_push(m->a, &m->title, (struct span){x->token, x->end});
 	}
+}
+
+/* Where "serves four", "makes a dozen" is said. */
+static void
+note_yields(struct outline *o)
+{
+	const struct chart *c = &o->m->c;
+	const struct level *l = chart_level(c, "yield");
+
+	for (size_t i = 0; l && i < l->node.n; i++)
+		if (node_is(c, &l->node.v[i], "YIELD") &&
+		    !node_attribute(c, &l->node.v[i], "cut").p)
+			vec_push(o->m->a, &o->yield, l->node.v[i].beg);
 }
 
 /* The names in the episode's title, which the chart leaves out. */
@@ -466,6 +452,8 @@ outline_make(struct maker *m)
 		return;
 	openings_find(&o.openings, &m->c);
 	read_title(&o);
+	memory_count(&o);
+	note_yields(&o);
 	o.content = work_begins(&o);
 	o.plan.arena = m->a;
 	plan_make(&o.plan, &o.openings, &o.title, o.content);
@@ -473,7 +461,7 @@ outline_make(struct maker *m)
 		first = open_first(&o);
 	if (o.dish.n == 0)
 		name_unnamed(&o);
-	read_written(&o, first);
+	written_read(&o, first);
 	walk(&o);
 	close_off(&o);
 	make_dishes(&o);

@@ -21,6 +21,7 @@ struct named {
 	enum name_sort sort;
 	uint32_t token;
 	bool written;               /* so far only in a list */
+	uint32_t since, until;      /* tokens: of its last stretch */
 	VEC(struct part_name) part; /* the first is the dish itself */
 };
 
@@ -43,7 +44,9 @@ struct outline {
 	VEC(struct named) dish;
 	VEC(struct used) used;
 	VEC(struct waited) waited;
-	uint32_t content; /* token where the work begins; UINT32_MAX never */
+	VEC(uint32_t) yield; /* tokens where a yield is said; not by cutting */
+	uint32_t *measured;  /* by token: foods with an amount that end before it */
+	uint32_t content;    /* token where the work begins; UINT32_MAX never */
 	int now_dish, now_part;
 	bool finished; /* "that's the sauce": what is new is none of it */
 };
@@ -73,12 +76,23 @@ const struct planned *first_planned(const struct outline *o);
 uint32_t first_part(const struct outline *o, const struct planned *p);
 uint32_t first_spoken(const struct outline *o);
 
+/* The first opening at a token or after it: index, or how many there are. */
+size_t outline_opening(const struct outline *o, uint32_t token);
+
+/* From the token on, the cook is at this part of this dish; -1 at none. */
+void outline_turn(struct outline *o, uint32_t token, int dish, int part);
+
+/* written.c: what stands before the first dish's token, that `first` begins. */
+void written_read(struct outline *o, const struct opening *first);
+
 /* memory.c: what the clause adds to `used` and `waited`. */
 void memory_note(struct outline *o, const struct clause *q);
 /* The mentions of food in a clause, also those within its verb. */
 size_t memory_foods(
     const struct maker *m, const struct clause *q, struct mention *out, size_t room);
 bool memory_mentions_food(const struct outline *o, const struct clause *q);
+/* Counts the foods with an amount, once for all. */
+void memory_count(struct outline *o);
 /* How many foods with an amount are mentioned in [beg, end) of the tokens. */
 size_t memory_measured(const struct outline *o, uint32_t beg, uint32_t end);
 /* Has a dish used the food? */

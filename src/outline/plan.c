@@ -7,6 +7,7 @@
  */
 #include "outline/plan.h"
 
+enum { PLAN_MAX = 60 };
 enum { LEAD = 4 }; /* tokens: the first words of the work may hold the name */
 
 bool
@@ -97,6 +98,8 @@ add(struct plan *p, const struct opening *x, bool main)
 {
 	struct planned *q = plan_find(p, x);
 
+	if (p->item.n == PLAN_MAX && (!q || q->counted))
+		return;
 	if (!q || q->counted) {
 		vec_push(p->arena, &p->item,
 		    (struct planned){x->name, x->head, x->wide, x->sort, main || q,

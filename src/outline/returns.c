@@ -7,6 +7,8 @@
  */
 #include "outline/outline.h"
 
+enum { WAITED_MAX = 200 }; /* times that are looked back on */
+
 /* ---- what a clause says ------------------------------------------------------- */
 
 static struct span
@@ -47,10 +49,19 @@ aside(const struct maker *m, const struct clause *q, const char *pass, const cha
 {
 	const struct level *l = chart_level(&m->c, pass);
 	struct span s = tokens_of(m, q);
+	size_t lo = 0, hi = l ? l->node.n : 0;
 
-	for (size_t i = 0; l && i < l->node.n && l->node.v[i].beg < s.end; i++)
-		if (l->node.v[i].beg >= s.beg && node_is(&m->c, &l->node.v[i], class))
-			return &l->node.v[i];
+	while (lo < hi) {
+		size_t mid = lo + (hi - lo) / 2;
+
+		if (l->node.v[mid].beg < s.beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	for (; l && lo < l->node.n && l->node.v[lo].beg < s.end; lo++)
+		if (node_is(&m->c, &l->node.v[lo], class))
+			return &l->node.v[lo];
 	return NULL;
 }
 
@@ -211,7 +222,7 @@ time_is_up(const struct outline *o, const struct clause *q)
 		return -1;
 	if (node_field(&o->m->c, n, "value", &f))
 		ms = memory_ms(o->m, f.v);
-	for (size_t i = o->waited.n; ms > 0 && i-- > 0;)
+	for (size_t i = o->waited.n; ms > 0 && i-- > 0 && o->waited.n - i < WAITED_MAX;)
 		if (o->waited.v[i].ms == ms)
 			return o->waited.v[i].dish;
 	return o->now_part > 0 ? o->now_dish : -1;

@@ -36,9 +36,14 @@ is_measured(const struct mention *x)
 static bool
 has_name(const struct outline *o, uint32_t beg, uint32_t end)
 {
-	for (size_t i = 0; i < o->openings.said.n; i++) {
+	size_t from = outline_opening(o, beg);
+
+	/* A name may begin before the words, but not far. */
+	for (size_t i = from > 2 ? from - 2 : 0; i < o->openings.said.n; i++) {
 		const struct opening *x = &o->openings.said.v[i];
 
+		if (x->token >= end)
+			break;
 		if (x->token < end && x->end > beg && x->kind >= OPENING_TODAY &&
 		    x->kind != OPENING_BARE)
 			return true;
@@ -52,11 +57,12 @@ has_turn(const struct outline *o, const struct clause *q)
 {
 	uint32_t beg = clause_beg(o->m, q), end = clause_end(o->m, q);
 
-	for (size_t i = 0; i < o->openings.said.n; i++) {
+	for (size_t i = outline_opening(o, beg); i < o->openings.said.n; i++) {
 		const struct opening *x = &o->openings.said.v[i];
 
-		if (x->token >= beg && x->token < end && x->kind >= OPENING_TOPIC &&
-		    x->sort > NAME_FOOD)
+		if (x->token >= end)
+			break;
+		if (x->kind >= OPENING_TOPIC && x->sort > NAME_FOOD)
 			return true;
 	}
 	return false;

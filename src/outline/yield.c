@@ -46,12 +46,19 @@ names_dish(const struct maker *m, uint32_t token, const struct dish *d)
 static int
 dish_at(const struct maker *m, uint32_t token)
 {
-	int found = -1;
+	size_t lo = 0, hi = m->turn.n;
 
-	for (size_t i = 0; i < m->turn.n; i++)
-		if (m->turn.v[i].dish >= 0 && (found < 0 || m->turn.v[i].token <= token))
-			found = m->turn.v[i].dish;
-	return found;
+	while (lo < hi) {
+		size_t mid = lo + (hi - lo) / 2;
+
+		if (m->turn.v[mid].token <= token)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	while (lo > 0 && m->turn.v[lo - 1].dish < 0)
+		lo--;
+	return lo > 0 ? m->turn.v[lo - 1].dish : m->d->dishes ? 0 : -1;
 }
 
 /* The dish that the words, or those just before them, name; else the one that
@@ -183,22 +190,29 @@ settle_yield(struct dish *d, const bool *cut)
 	d->yield_place = d->yield_said[best].place;
 }
 
+/* The yields that are said of one dish, each with whether it was cut. */
+struct sayings {
+	VEC(bool) cut;
+};
+
 static void
-take_yields(struct maker *m, const struct level *l, struct dish *d)
+take_yields(struct maker *m, const struct level *l)
 {
-	bool *cut = arena_array(m->a, l->node.n, bool);
+	struct sayings *said = arena_array(m->a, m->d->dishes, struct sayings);
 	struct said_yield y;
 
 	for (size_t i = 0; i < l->node.n; i++) {
 		const struct node *n = &l->node.v[i];
+		struct dish *d = node_is(&m->c, n, "YIELD") ? dish_of(m, n) : NULL;
 
-		if (!node_is(&m->c, n, "YIELD") || dish_of(m, n) != d ||
-		    !read_yield(m, n, d, &y))
+		if (!d || !read_yield(m, n, d, &y))
 			continue;
-		cut[d->yields_said] = node_attribute(&m->c, n, "cut").p != NULL;
+		vec_push(m->a, &said[d - m->d->dish].cut,
+		    node_attribute(&m->c, n, "cut").p != NULL);
 		push_said(m, d, y);
 	}
-	settle_yield(d, cut);
+	for (size_t i = 0; i < m->d->dishes; i++)
+		settle_yield(&m->d->dish[i], said[i].cut.v);
 }
 
 /* ---- claims ------------------------------------------------------------------- */
@@ -225,8 +239,8 @@ yields_find(struct maker *m)
 	const struct level *yields = chart_level(&m->c, "yield");
 	const struct level *claims = chart_level(&m->c, "claim");
 
-	for (size_t i = 0; yields && i < m->d->dishes; i++)
-		take_yields(m, yields, &m->d->dish[i]);
+	if (yields)
+		take_yields(m, yields);
 	for (size_t i = 0; claims && i < claims->node.n; i++)
 		take_claim(m, &claims->node.v[i]);
 }
