@@ -296,11 +296,9 @@ smen
 soya margarine : group=fat kind=margarine
 spiced clarified butter
 spreadable butter : kind=butter
-stick margarine : group=fat
 sunflower spread : group=fat kind=spread
 sweet butter : kind=butter
 truffle butter : kind=butter
-tub margarine : group=fat
 unsalted butter : kind=butter
 vanaspati : group=fat kind=ghee
 vegan block : group=fat kind=butter
@@ -418,7 +416,6 @@ baked camembert
 baking camembert
 barrel-aged feta
 bleu d'auvergne
-block cream cheese
 blue brie
 blue cheese
 blue cheese crumbles

@@ -21,7 +21,6 @@ biscuit mix : key=baking-mix
 black cherry gelatin : kind=gelatin
 blackberry gelatin : kind=gelatin
 blueberry muffin mix
-box cake mix : key=cake-mix
 boxed au gratin potatoes
 boxed brownie mix
 boxed cake mix
@@ -168,7 +167,6 @@ orange cake mix
 orange gelatin : kind=gelatin
 orange gelatin mix : kind=gelatin
 orange-flavored gelatin : kind=gelatin
-packet cake mix
 pancake and waffle mix : key=pancake-mix
 pancake mix : key=pancake-mix
 parmesan couscous mix : proper=1

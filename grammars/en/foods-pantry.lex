@@ -467,7 +467,6 @@ onion mushroom soup mix : strong
 onion recipe soup mix : strong
 onion soup : key=french-onion-soup
 onion soup mix : strong key=onion-soup-mix
-packet onion soup : strong
 packet soup : strong
 packet soup mix : strong
 reduced-fat cream of mushroom soup

@@ -149,29 +149,50 @@ node_of_made(const struct chart *c, int32_t i)
 	    l->node.v[made->nodes.beg].beg, l->node.v[made->nodes.end - 1].end, i};
 }
 
+/* The unit that the node says, where it is of the kind. */
+static const struct unit *
+unit_of_kind(const struct measurer *m, const struct node *n, enum measure_kind kind)
+{
+	enum measure_kind other;
+
+	return kind_of(m, n, &other) && other == kind ? said_unit(m, n, kind) : NULL;
+}
+
+/* The last of the kind that the pass at work has made. */
+static const struct unit *
+unit_of_pass(const struct measurer *m, const struct node *n, enum measure_kind kind)
+{
+	uint32_t level = m->c->made.v[n->made].level;
+
+	for (int32_t i = n->made - 1; i >= 0 && m->c->made.v[i].level == level; i--) {
+		struct node before = node_of_made(m->c, i);
+		const struct unit *u = unit_of_kind(m, &before, kind);
+
+		if (before.end + CARRY_TOKENS < n->beg)
+			break;
+		if (u)
+			return u;
+	}
+	return NULL;
+}
+
 /* The unit of the measure of this kind that was said last before the node:
  * "225 grams of butter and two twenty-five of sugar". */
 static const struct unit *
 carried_unit(const struct measurer *m, const struct node *n, enum measure_kind kind)
 {
-	const struct unit *found = NULL;
-	uint32_t from = n->beg > CARRY_TOKENS ? n->beg - CARRY_TOKENS : 0;
+	const struct made *made = &m->c->made.v[n->made];
+	const struct level *l = &m->c->level[made->level];
+	const struct unit *u = unit_of_pass(m, n, kind);
 
-	for (int32_t i = 0; i < n->made; i++) {
-		struct node before = node_of_made(m->c, i);
-		enum measure_kind other;
-		const struct unit *u;
+	for (uint32_t i = made->nodes.beg; !u && i > 0; i--) {
+		const struct node *before = &l->node.v[i - 1];
 
-		if (before.end > n->beg || before.end < from ||
-		    !kind_of(m, &before, &other) || other != kind)
-			continue;
-		u = said_unit(m, &before, kind);
-		if (u) {
-			found = u;
-			from = before.end;
-		}
+		if (before->end + CARRY_TOKENS < n->beg)
+			break;
+		u = unit_of_kind(m, before, kind);
 	}
-	return found && found->has_base ? found : NULL;
+	return u && u->has_base ? u : NULL;
 }
 
 static const struct unit *
