@@ -30,6 +30,8 @@ int site_keep(struct site *s, const char *archive, const char *list);
 void site_need(struct site *s, bool ok, const char *what);
 /* The last run said this. */
 bool site_said(struct site *s, const char *words);
+/* Prints what the last run said. */
+void site_repeat(struct site *s);
 /* The archive is sound, and what is in it is what has to be. */
 void site_verify(struct site *s, const char *archive);
 

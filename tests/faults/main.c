@@ -61,6 +61,14 @@ site_said(struct site *s, const char *words)
 	return str_find(said, str_of(words)) < said.n;
 }
 
+void
+site_repeat(struct site *s)
+{
+	struct str said = read_file(s, site_path(s, "said"));
+
+	fwrite(said.p, 1, said.n, stdout);
+}
+
 static bool
 has_expected(struct site *s, const char *path)
 {
