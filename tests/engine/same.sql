@@ -1,10 +1,10 @@
 -- SPDX-License-Identifier: ISC
--- The hits of a query here beside those of tamis find. psql, with the variables
--- `asked`, `answer` (the JSON of tamis find) and `condition` (of the query).
+-- The hits of a query here beside those of tamis find, whose JSON is on standard
+-- input. psql, with the variables `asked` and `condition` (of the query).
 \set ON_ERROR_STOP on
 \set QUIET on
 CREATE TEMP TABLE there (answer jsonb);
-INSERT INTO there VALUES (:'answer');
+\copy there FROM pstdin WITH (FORMAT csv, QUOTE E'\x01', DELIMITER E'\x02')
 CREATE TEMP TABLE theirs AS
 SELECT hit->>'episode' AS episode, hit->>'dish' AS dish
 FROM there, jsonb_array_elements(answer->'hits') AS hit;
