@@ -709,6 +709,23 @@ just over
 just under
 just about
 close to
+just shy of
+shy of
+not quite
+a little over
+a little under
+a little more than
+a little less than
+a bit over
+a bit under
+a bit more than
+a bit less than
+a touch more than
+a touch less than
+a touch over
+a touch under
+just over
+just under
 # Between a measure and the same one in another unit: "350, that's 180 C".
 @ RESTATES
 call

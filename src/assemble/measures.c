@@ -153,42 +153,62 @@ is_counted(const struct maker *m, struct span words)
 	return true;
 }
 
-/* Three eggs: the number and the food, as one count. */
+/* Three eggs: the number and the food; an article is one. The value and the
+ * words; false where the node counts nothing. */
+static bool
+count_of(const struct maker *m, const struct node *n, struct said *s)
+{
+	struct field_nodes amount, food, part;
+	struct quantity q = {{1, 1}, {1, 1}, false}, more = {{0, 1}, {0, 1}, false};
+	bool article = node_field(&m->c, n, "article", &amount);
+
+	if (!article &&
+	    (!node_field(&m->c, n, "amount", &amount) || !node_is(&m->c, amount.v, "NUM") ||
+		!value_of_nodes(&m->c, amount, &q) || q.max.num == 0))
+		return false;
+	s->tokens = (struct span){amount.v->beg, amount.v->end};
+	if (token_has(m, s->tokens.beg, "ANOTHER"))
+		s->tokens.beg = s->tokens.end;
+	if (node_field(&m->c, n, "food", &food))
+		s->tokens.end = food.v[food.n - 1].end;
+	else if (node_field(&m->c, n, "list", &food))
+		s->tokens.end = food.v[0].end;
+	if (article && node_field(&m->c, n, "part", &part) &&
+	    value_of_nodes(&m->c, part, &more))
+		s->tokens.end = part.v[part.n - 1].end;
+	s->value = (struct amount){
+	    true, true, ratio_add(q.min, more.min), ratio_add(q.max, more.min), NULL};
+	s->reversed = q.reversed;
+	return true;
+}
+
+/* The unit of what is counted, where it is a part of a food. */
+static void
+take_portion(const struct maker *m, const struct node *n, struct said *s)
+{
+	struct field_nodes food, unit;
+	struct portion portion;
+
+	if (node_field(&m->c, n, "unit", &unit)) {
+		s->kind = MEASURE_AMOUNT;
+		s->value.unit = measure_unit(&m->c, m->region, unit, "UNIT");
+		s->tokens.end = unit.v[0].end;
+	} else if (node_field(&m->c, n, "food", &food) &&
+		   portion_find(m, (struct span){food.v[0].beg, s->tokens.end}, &portion)) {
+		s->kind = MEASURE_AMOUNT;
+		s->value.unit = portion.unit;
+		s->tokens.end = portion.end;
+	}
+}
+
 static void
 collect_count(struct maker *m, const struct node *n)
 {
-	struct field_nodes amount, food, unit;
-	struct quantity q;
 	struct said s = {.kind = MEASURE_COUNT, .unit_stated = true};
-	struct portion portion;
 
-	if (node_field(&m->c, n, "article", &amount)) {
-		q = (struct quantity){{1, 1}, {1, 1}, false};
-	} else if (!node_field(&m->c, n, "amount", &amount) ||
-		   !node_is(&m->c, amount.v, "NUM") || !value_of_nodes(&m->c, amount, &q)) {
+	if (!count_of(m, n, &s))
 		return;
-	}
-	if (q.max.num == 0)
-		return;
-	s.value = (struct amount){true, true, q.min, q.max, NULL};
-	s.reversed = q.reversed;
-	s.tokens = (struct span){amount.v->beg, amount.v->end};
-	if (token_has(m, s.tokens.beg, "ANOTHER"))
-		s.tokens.beg = s.tokens.end;
-	if (node_field(&m->c, n, "food", &food))
-		s.tokens.end = food.v[food.n - 1].end;
-	else if (node_field(&m->c, n, "list", &food))
-		s.tokens.end = food.v[0].end;
-	if (node_field(&m->c, n, "unit", &unit)) {
-		s.kind = MEASURE_AMOUNT;
-		s.value.unit = measure_unit(&m->c, m->region, unit, "UNIT");
-		s.tokens.end = unit.v[0].end;
-	} else if (food.n &&
-		   portion_find(m, (struct span){food.v[0].beg, s.tokens.end}, &portion)) {
-		s.kind = MEASURE_AMOUNT;
-		s.value.unit = portion.unit;
-		s.tokens.end = portion.end;
-	}
+	take_portion(m, n, &s);
 	if (is_counted(m, s.tokens))
 		push(m, &s);
 }

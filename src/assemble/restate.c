@@ -106,6 +106,6 @@ restates(const struct maker *m, const struct said *a, const struct said *b)
 	    (!is_mass_or_volume(u) || !is_mass_or_volume(v)))
 		return false;
 	if (u->metric == v->metric && u->dimension == v->dimension)
-		return false;
+		return u != v && agree(&a->value, &b->value);
 	return link == LINK_STRONG || agree(&a->value, &b->value);
 }

@@ -437,12 +437,12 @@ measure_holds(const struct chart *c, const struct node *n)
 	struct str check = node_attribute(c, n, "check");
 	enum measure_kind kind;
 
+	if (str_is_z(check, "addend"))
+		return ratio_order(field_ratio(&m, n, "part"), ratio_int(1)) < 0;
 	if (!kind_of(&m, n, &kind))
 		return true;
 	if (node_attribute(c, n, "carry").n && !carried_unit(&m, n, kind))
 		return false;
-	if (str_is_z(check, "addend"))
-		return ratio_order(field_ratio(&m, n, "part"), ratio_int(1)) < 0;
 	if (str_is_z(check, "clock"))
 		return is_on_clock(&m, n);
 	if (str_is_z(check, "same") || str_is_z(check, "ascending") ||
