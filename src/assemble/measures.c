@@ -159,7 +159,7 @@ static bool
 count_of(const struct maker *m, const struct node *n, struct said *s)
 {
 	struct field_nodes amount, food, part;
-	struct quantity q = {{1, 1}, {1, 1}, false}, more = {{0, 1}, {0, 1}, false};
+	struct quantity q = {{1, 1}, {1, 1}, false};
 	bool article = node_field(&m->c, n, "article", &amount);
 
 	if (!article &&
@@ -173,11 +173,11 @@ count_of(const struct maker *m, const struct node *n, struct said *s)
 		s->tokens.end = food.v[food.n - 1].end;
 	else if (node_field(&m->c, n, "list", &food))
 		s->tokens.end = food.v[0].end;
-	if (article && node_field(&m->c, n, "part", &part) &&
-	    value_of_nodes(&m->c, part, &more))
+	if (article && node_field(&m->c, n, "part", &part))
 		s->tokens.end = part.v[part.n - 1].end;
-	s->value = (struct amount){
-	    true, true, ratio_add(q.min, more.min), ratio_add(q.max, more.min), NULL};
+	if (article)
+		q.min = q.max = value_of_article(&m->c, n);
+	s->value = (struct amount){true, true, q.min, q.max, NULL};
 	s->reversed = q.reversed;
 	return true;
 }

@@ -339,19 +339,6 @@ names_owner(const struct maker *m, const struct node *n)
 	return false;
 }
 
-/* "an onion": one; "an onion and a half": one and a half. */
-static struct amount
-article_amount(const struct maker *m, const struct node *n)
-{
-	struct amount one = {true, true, {1, 1}, {1, 1}, NULL};
-	struct field_nodes f;
-	struct quantity q;
-
-	if (node_field(&m->c, n, "part", &f) && value_of_nodes(&m->c, f, &q))
-		one.min = one.max = ratio_add(one.min, q.min);
-	return one;
-}
-
 static void
 read_plain(const struct maker *m, const struct node *n, struct mention *x)
 {
@@ -364,10 +351,10 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 		read_unlisted(m, f, x);
 	if (node_field(&m->c, n, "amount", &f))
 		read_amount(m, f.v, &x->amount, x);
-	else if (node_field(&m->c, n, "article", &f))
-		x->amount = article_amount(m, n);
-	else if (node_field(&m->c, n, "use", &f) && !node_field(&m->c, n, "definite", &f))
-		x->amount = (struct amount){true, true, {1, 1}, {1, 1}, NULL};
+	else if (node_field(&m->c, n, "article", &f) ||
+		 (node_field(&m->c, n, "use", &f) && !node_field(&m->c, n, "definite", &f)))
+		x->amount = (struct amount){true, true, value_of_article(&m->c, n),
+		    value_of_article(&m->c, n), NULL};
 	if (node_field(&m->c, n, "unit", &f) && x->amount.known && !x->amount.unit)
 		x->amount.unit = measure_unit(&m->c, m->region, f, "UNIT");
 	else

@@ -208,6 +208,15 @@ value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out
 	return true;
 }
 
+struct ratio
+value_of_article(const struct chart *c, const struct node *n)
+{
+	struct quantity part;
+
+	return field_value(c, n, "part", &part) ? ratio_add(ratio_int(1), part.min)
+						: ratio_int(1);
+}
+
 static bool
 is_between(struct quantity q, int64_t least, int64_t most)
 {

@@ -25,6 +25,10 @@ bool value_number(const struct chart *c, const struct node *n, struct quantity *
 /* The same for a run of nodes, such as a field's. */
 bool value_of_nodes(const struct chart *c, struct field_nodes f, struct quantity *out);
 
+/* What an article counts: "an onion" is 1, "an onion and a half" with the half as
+ * field part 3/2. */
+struct ratio value_of_article(const struct chart *c, const struct node *n);
+
 /* False where a rule's attributes speak against the node it made: least=N, the
  * value is N or more; check=NAME, one of
  *   rising   the range of min and max rises, by no more than 2.5
