@@ -846,7 +846,6 @@ scratch that
 correction
 make that
 rather
-not
 i'm lying
 i lie
 i tell a lie
