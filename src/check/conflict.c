@@ -171,6 +171,50 @@ check_heated(struct check *k, const struct cursor *c, const struct step *last)
 	finding_relate(k, last->temperature.place, "set here first");
 }
 
+/* A setting that was said and that no step took, the last one between another
+ * step in the oven and this one: "and the oven goes down to 180". */
+static const struct measure *
+loose_setting(const struct check *k, const struct cursor *c)
+{
+	const struct measure *found = NULL;
+	struct cursor o = walk(k->draft);
+
+	for (size_t i = 0; i < k->draft->measures; i++) {
+		const struct measure *m = &k->draft->measure[i];
+
+		if (m->kind == MEASURE_TEMPERATURE && m->role == ROLE_APPLIANCE &&
+		    !m->aside && !m->converted && m->value.known && m->value.unit &&
+		    is_before(m->place, c->step->temperature.place))
+			found = m;
+	}
+	while (found && walk_step(&o)) {
+		const struct temperature *t = &o.step->temperature;
+
+		if (o.step != c->step && t->present && t->unit && !t->inherited &&
+		    is_before(t->place, c->step->temperature.place) &&
+		    !is_before(t->place, found->place))
+			return NULL;
+	}
+	return found;
+}
+
+static void
+check_loose_setting(struct check *k, const struct cursor *c)
+{
+	const struct temperature *t = &c->step->temperature;
+	struct amount then = setting_amount(t);
+	const struct measure *m;
+
+	if (!c->step->heats || !step_is_in(c->step, "oven") || !then.known ||
+	    t->inherited || t->change)
+		return;
+	m = loose_setting(k, c);
+	if (!m || settings_agree(k, &m->value, &then))
+		return;
+	raise_setting(k, c, &m->value, &then, t->place);
+	finding_relate(k, m->place, "set here first");
+}
+
 static int
 order_cursors(const void *left, const void *right)
 {
@@ -242,6 +286,7 @@ check_conflicting_temperature(struct check *k)
 
 	for (size_t i = 0; i < n; i++) {
 		check_heated(k, &c[i], step_before(c, i));
+		check_loose_setting(k, &c[i]);
 		check_restated_settings(k, &c[i]);
 	}
 }

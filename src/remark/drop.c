@@ -86,6 +86,9 @@ is_comment(const struct maker *m, const struct step *s)
 	    s->doneness.known || s->temperature.present)
 		return false;
 	verb = &chart_top(&m->c)->node.v[q->verb];
+	if ((token_has(m, verb->beg, "PRON") || token_is(m, verb->beg, "they")) &&
+	    token_has(m, verb->end, "FINEWORD"))
+		return true;
 	if (node_attribute(&m->c, verb, "thing").n == 0)
 		return false;
 	return token_has(m, verb->end, "FINEWORD") || token_is(m, verb->end, "again") ||
