@@ -166,6 +166,10 @@ babies
 vulnerable
 pasteurised
 pasteurized
+pasteurised egg
+pasteurized egg
+pasteurised eggs
+pasteurized eggs
 undercooked
 
 # ---- settings

@@ -56,25 +56,37 @@ fits_hint(const struct told *t, const struct stretch *x, const struct hint *h)
 	return !h->food.n || uses_food(t, x, h->food);
 }
 
-/* The step that the time is of: the last one before that has a time and is
- * told of the same. */
+/* The last step before the clause that has a time and fits the hint. */
 static struct step *
-step_meant(const struct told *t, const struct node *n)
+step_hinted(const struct told *t, const struct hint *h, uint32_t clause, int dish)
 {
-	uint32_t clause = told_clause(t->m, n->beg);
-	struct hint h = hint_of(t, n, clause);
-	int dish = turn_of(t->m, n->beg).dish;
-	const struct stretch *last = told_at(t, n->beg);
+	const struct stretch *last = told_at(t, clause);
 
 	for (size_t i = last ? (size_t)(last - t->stretch.v) + 1 : 0, seen = 0;
 	     i-- > 0 && seen < LOOK_BACK; seen++) {
 		const struct stretch *x = &t->stretch.v[i];
 
-		if ((x->dish == dish || h.food.n || h.appliance.n) && x->beg < clause &&
-		    x->step->duration.known && fits_hint(t, x, &h))
+		if ((x->dish == dish || h->food.n || h->appliance.n) && x->beg < clause &&
+		    x->step->duration.known && fits_hint(t, x, h))
 			return x->step;
 	}
 	return NULL;
+}
+
+/* The step that the time is of. What the dish is named by need not be a food of
+ * its steps. */
+static struct step *
+step_meant(const struct told *t, const struct node *n)
+{
+	uint32_t clause = told_clause(t->m, n->beg);
+	struct hint h = hint_of(t, n, clause), none = {{NULL, 0}, {NULL, 0}};
+	int dish = turn_of(t->m, n->beg).dish;
+	struct step *s = step_hinted(t, &h, clause, dish);
+	struct str name = dish >= 0 ? t->m->d->dish[dish].name : STR("");
+
+	if (s || h.appliance.n || str_find(name, h.food) == name.n)
+		return s;
+	return step_hinted(t, &none, clause, dish);
 }
 
 static void

@@ -220,6 +220,8 @@ add_matched(struct remarks *r, const struct node *n)
 		remark_unclear(r, n);
 		return;
 	}
+	/* "don't give it to the very young" is a caution all the same */
+	own = own || str_is_z(kind, "caution");
 	if (is_taken_back(r->m, n->beg, own) || !is_borne_out(r->m, n))
 		return;
 	if (str_is_z(kind, "free"))

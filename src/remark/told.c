@@ -87,7 +87,7 @@ holds_place(const struct maker *m, const struct node *n, const struct place *p)
 {
 	struct span s = script_source(m->s, node_text(&m->c, n));
 
-	return p->span.end > 0 && s.beg <= p->span.beg && p->span.beg < s.end;
+	return p->span.end > 0 && s.beg < p->span.end && p->span.beg < s.end;
 }
 
 /* The step whose setting is that of the node. */

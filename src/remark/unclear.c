@@ -3,7 +3,7 @@
  * Words that point back: "the rest of the caramel", "another five minutes".
  * They are clear where something before can be meant.
  */
-#include "remark/remarks.h"
+#include "remark/told.h"
 
 enum { CLOSE = 12 };
 
@@ -142,7 +142,7 @@ remark_unclear(struct remarks *r, const struct node *n)
 		return;
 	if (node_field(&r->m->c, n, "name", &name))
 		add_rest(r, n, &name);
-	else if (!has_worked(r->m, n->beg))
+	else if (!has_worked(r->m, told_clause(r->m, n->beg)))
 		remark_add(
 		    r, REMARK_UNCLEAR_REFERENCE, (struct span){n->beg, n->end}, STR(""));
 }
