@@ -80,12 +80,19 @@ is_product(const struct maker *m, const struct dish *d, const struct mention *x)
 	       (x->definite || has_class(m, x->key, "DISH"));
 }
 
+/* In another part of the dish, which has it listed: it is used here. */
 static bool
-is_elsewhere(const struct dish *d, int part, const struct mention *x)
+is_elsewhere(struct dish *d, int part, const struct mention *x)
 {
-	for (size_t i = 0; i < d->parts; i++)
-		if ((int)i != part && find(&d->part[i], x) >= 0)
-			return true;
+	for (size_t i = 0; i < d->parts; i++) {
+		int at = (int)i != part ? find(&d->part[i], x) : -1;
+
+		if (at < 0)
+			continue;
+		if (!x->aside)
+			d->part[i].ingredient[at].used = true;
+		return true;
+	}
 	return false;
 }
 
@@ -199,9 +206,9 @@ ingredient_add(
 		merge(m, &p->ingredient[at], x);
 		return at;
 	}
-	if (!introduces || x->share)
-		return -1;
 	if (is_bare(x) && x->definite && is_elsewhere(d, part, x))
+		return -1;
+	if (!introduces || x->share)
 		return -1;
 	return add_new(m, p, x);
 }

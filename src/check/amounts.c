@@ -148,6 +148,17 @@ has_size(const struct dish *d, struct str item)
 	return false;
 }
 
+/* "the tin", where the muffin tin was named by all its name. */
+static bool
+is_short_for_another(const struct dish *d, const struct equipment *e)
+{
+	for (size_t i = 0; i < d->equipments; i++)
+		if (d->equipment[i].item.n > e->item.n &&
+		    words_end(d->equipment[i].item, e->item))
+			return true;
+	return false;
+}
+
 static void
 check_tins(struct check *k, const struct dish *d, int dish)
 {
@@ -155,7 +166,7 @@ check_tins(struct check *k, const struct dish *d, int dish)
 		const struct equipment *e = &d->equipment[i];
 
 		if (!word_in(e->kind, "tin dish") || has_size(d, e->item) ||
-		    is_one_size(k, "tin", e->item))
+		    is_one_size(k, "tin", e->item) || is_short_for_another(d, e))
 			continue;
 		finding_raise(k, e->place, (struct spot){dish, -1, -1},
 		    "the size of the %.*s is never said. How deep the food lies in it "
