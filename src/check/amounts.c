@@ -15,6 +15,26 @@
 
 enum { LIST_MIN = 2, AND_BYTES = 5 };
 
+/* "Chill for 4 hours. Dust with cocoa.": the sentence that names it only puts
+ * it on top. */
+static bool
+is_dusted(const struct step *s, struct str item)
+{
+	static const char *const verbs[] = {
+	    "Dust", "Sprinkle", "Scatter", "Garnish", "Serve", "Top", "Finish", "Decorate"};
+	size_t at = str_find(s->text, item), beg = at;
+
+	if (at == s->text.n)
+		return false;
+	while (
+	    beg > 0 && !(s->text.p[beg - 1] == ' ' && beg > 1 && s->text.p[beg - 2] == '.'))
+		beg--;
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (str_starts(str_cut(s->text, beg, at), str_of(verbs[i])))
+			return true;
+	return false;
+}
+
 /* Only ever put on top or beside the finished dish. */
 static bool
 only_served(const struct cursor *c)
@@ -27,7 +47,8 @@ only_served(const struct cursor *c)
 		if (!step_uses(s, (size_t)c->nth))
 			continue;
 		any = true;
-		if (!word_in(s->kind, "serve garnish finish"))
+		if (!word_in(s->kind, "serve garnish finish") &&
+		    !is_dusted(s, c->ingredient->item))
 			return false;
 	}
 	return any;

@@ -194,6 +194,10 @@ loose_setting(const struct check *k, const struct cursor *c)
 		    is_before(t->place, c->step->temperature.place) &&
 		    !is_before(t->place, found->place))
 			return NULL;
+		if (o.step != c->step && o.step->heats && step_is_in(o.step, "oven") &&
+		    is_before(found->place, o.step->place) &&
+		    is_before(o.step->place, c->step->place))
+			return NULL;
 	}
 	return found;
 }

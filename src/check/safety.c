@@ -454,10 +454,21 @@ stays_raw(const struct cursor *c)
 	return true;
 }
 
+/* Egg that nothing cooks, in a dish of which nothing is remarked. */
+static bool
+is_raw_egg(const struct check *k, const struct cursor *c)
+{
+	return food_is(c->ingredient, "egg") && c->ingredient->used &&
+	       !c->ingredient->optional && !food_is_ready(k, c->ingredient) &&
+	       !has_remark(k->draft, REMARK_RAW_SERVED, c->at.dish) &&
+	       !has_remark(k->draft, REMARK_CAUTION, c->at.dish) && stays_raw(c);
+}
+
 void
 check_raw_ingredient(struct check *k)
 {
 	struct cursor c = walk(k->draft);
+	int last = -1; /* dish that was asked about: once is enough */
 
 	for (size_t i = 0; i < k->draft->remarks; i++) {
 		const struct remark *r = &k->draft->remark[i];
@@ -468,9 +479,8 @@ check_raw_ingredient(struct check *k)
 			    r->detail.n ? r->detail : r->text);
 	}
 	while (walk_ingredient(&c))
-		if (food_is(c.ingredient, "egg") && c.ingredient->used &&
-		    !c.ingredient->optional && !food_is_ready(k, c.ingredient) &&
-		    !has_remark(k->draft, REMARK_RAW_SERVED, c.at.dish) &&
-		    !has_remark(k->draft, REMARK_CAUTION, c.at.dish) && stays_raw(&c))
+		if (c.at.dish != last && is_raw_egg(k, &c)) {
 			raise_raw(k, c.ingredient->place, c.at, c.ingredient->item);
+			last = c.at.dish;
+		}
 }

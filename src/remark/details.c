@@ -22,6 +22,32 @@ is_generic(const struct maker *m, struct str key)
 	return lexeme_of(m, key, "GENERICFOOD") || lexeme_of(m, key, "SUMWORD");
 }
 
+static bool
+is_finishing(const struct lexeme *action)
+{
+	static const char *const verbs[] = {"dust", "sprinkle", "scatter", "decorate"};
+	struct str kind = lexeme_get(action, "kind");
+
+	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
+		if (str_is_z(action->lemma, verbs[i]))
+			return true;
+	return str_is_z(kind, "garnish") || str_is_z(kind, "finish");
+}
+
+/* "serve it over rice", "dust with cocoa": of food without an amount, what it
+ * is for. */
+static struct str
+note_of(const struct maker *m, const struct ingredient *in)
+{
+	const struct clause *q = clause_of(m, token_from(m, in->place.span.beg));
+
+	if (in->note.n || in->amount.present || in->uses != 1 || !q || !q->action)
+		return in->note;
+	if (str_is_z(lexeme_get(q->action, "kind"), "serve"))
+		return STR("to serve");
+	return is_finishing(q->action) ? STR("to finish") : in->note;
+}
+
 static void
 fill_ingredient(const struct maker *m, struct ingredient *in)
 {
@@ -30,6 +56,7 @@ fill_ingredient(const struct maker *m, struct ingredient *in)
 	if (!l)
 		return;
 	in->kind = lexeme_get(l, "kind");
+	in->note = note_of(m, in);
 	in->free = lexeme_has(l, "free") || is_generic(m, in->key);
 	in->liquid = lexeme_has(l, "liquid");
 }

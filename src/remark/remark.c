@@ -90,6 +90,17 @@ dish_has(const struct maker *m, int dish, struct str needs)
 	return false;
 }
 
+/* "leave it on the stove overnight": the whole dish, which spoils. */
+static bool
+is_left_over(const struct maker *m, const struct node *n)
+{
+	for (uint32_t i = n->beg; i < n->end; i++)
+		if (token_has(m, i, "PRON"))
+			return dish_has(
+			    m, turn_of(m, n->beg).dish, STR("meat,rice,stock,soup"));
+	return false;
+}
+
 static bool
 is_near(const struct maker *m, const struct node *n, struct str needs)
 {
@@ -157,7 +168,8 @@ is_borne_out(const struct maker *m, const struct node *n)
 	if (str_is_z(needs, "marinade"))
 		return held_raw_meat(m, n);
 	if (of_object)
-		return object_fits(m, n, needs);
+		return object_fits(m, n, needs) ||
+		       (str_is_z(topic, "time-out") && is_left_over(m, n));
 	return is_near(m, n, needs) || dish_has(m, turn_of(m, n->beg).dish, needs);
 }
 
