@@ -25,8 +25,8 @@ expect(struct buf *b, const char *want)
 	struct str got = buf_str(b);
 
 	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "", want);
+		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "",
+		    want ? want : "");
 	assert_true(str_is_z(got, want));
 	b->n = 0;
 }

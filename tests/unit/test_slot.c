@@ -15,8 +15,8 @@ static void
 expect(struct str got, const char *want)
 {
 	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "", want);
+		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "",
+		    want ? want : "");
 	assert_true(str_is_z(got, want));
 }
 
