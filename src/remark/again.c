@@ -5,8 +5,6 @@
  */
 #include "remark/told.h"
 
-#include "base/part.h"
-
 enum { FOOD_CLOSE = 6, LOOK_BACK = 60 };
 
 static bool
@@ -92,7 +90,10 @@ step_meant(const struct told *t, const struct node *n)
 static void
 add_restated(struct maker *m, struct step *s, struct amount value, struct place place)
 {
-	s->again = arena_grow(m->a, s->again, s->agains, s->agains + 1, sizeof *s->again);
+	size_t n = s->agains;
+
+	if ((n & (n - 1)) == 0)
+		s->again = arena_grow(m->a, s->again, n, n ? n * 2 : 1, sizeof *s->again);
 	s->again[s->agains++] = (struct restated){value, place};
 }
 
@@ -112,40 +113,70 @@ add_again(struct told *t, const struct node *n)
 	add_restated(t->m, s, said.value, place_of_node(t->m, f.v));
 }
 
-/* "To recap, that was the air fryer for twelve minutes": no step of its own. */
-static bool
-drop_recap(struct maker *m, const struct node *n)
+/* ---- steps that go ---------------------------------------------------------------- */
+
+/* A step that goes has no place any more until settle() takes it out. */
+static void
+let_go(struct step *s)
 {
-	struct span s = sentence_of(m, n->beg);
-	bool any = false;
-
-	for (size_t d = 0; d < m->d->dishes; d++)
-		for (size_t p = 0; p < m->d->dish[d].parts; p++) {
-			struct part *part = &m->d->dish[d].part[p];
-
-			for (size_t i = part->steps; i-- > 0;) {
-				uint32_t at = token_from(m, part->step[i].place.span.beg);
-
-				if (at < s.beg || at >= s.end)
-					continue;
-				part_drop_step(part, i);
-				any = true;
-			}
-		}
-	return any;
+	s->place.span = (struct span){0, 0};
 }
 
-void
-drop_recaps(struct maker *m)
+static bool
+is_gone(const struct step *s)
 {
-	const struct level *l = chart_level(&m->c, "told");
+	return s->place.span.end == 0;
+}
+
+static bool
+keep_steps(struct part *p)
+{
+	size_t kept = 0, all = p->steps;
+
+	for (size_t i = 0; i < all; i++)
+		if (!is_gone(&p->step[i]))
+			p->step[kept++] = p->step[i];
+	p->steps = kept;
+	return kept < all;
+}
+
+/* Takes out what went; the stretches are found anew. */
+static void
+settle(struct told *t)
+{
+	struct draft *d = t->m->d;
 	bool any = false;
 
+	for (size_t i = 0; i < d->dishes; i++)
+		for (size_t p = 0; p < d->dish[i].parts; p++)
+			any = keep_steps(&d->dish[i].part[p]) || any;
+	if (!any)
+		return;
+	t->stretch.n = 0;
+	told_find(t);
+	schedule_make(t->m);
+}
+
+/* "To recap, that was the air fryer for twelve minutes": no step of its own. */
+static void
+drop_recap(struct told *t, const struct node *n)
+{
+	struct span s = sentence_of(t->m, n->beg);
+	struct stretch *x = told_at(t, s.end);
+
+	for (; x && x >= t->stretch.v && x->beg >= s.beg; x--)
+		if (x->beg < s.end)
+			let_go(x->step);
+}
+
+static void
+drop_recaps(struct told *t)
+{
+	const struct level *l = chart_level(&t->m->c, "told");
+
 	for (size_t i = 0; l && i < l->node.n; i++)
-		if (str_is_z(node_attribute(&m->c, &l->node.v[i], "kind"), "recap"))
-			any = drop_recap(m, &l->node.v[i]) || any;
-	if (any)
-		schedule_make(m);
+		if (str_is_z(node_attribute(&t->m->c, &l->node.v[i], "kind"), "recap"))
+			drop_recap(t, &l->node.v[i]);
 }
 
 /* ---- a step told once more, as a statement --------------------------------------- */
@@ -177,14 +208,18 @@ shares_food(const struct told *t, const struct stretch *a, const struct stretch 
 	return false;
 }
 
+/* The first time that is said in the stretch; measures are in script order. */
 static const struct measure *
 time_in(const struct maker *m, const struct stretch *x)
 {
-	for (size_t i = 0; i < m->d->measures; i++) {
-		const struct measure *d = &m->d->measure[i];
-		uint32_t at = token_from(m, d->place.span.beg);
+	uint32_t beg = script_source(m->s, token_of(m, x->beg)->text).beg;
 
-		if (d->kind == MEASURE_DURATION && at >= x->beg && at < x->end)
+	for (size_t i = measure_from(m, beg); i < m->d->measures; i++) {
+		const struct measure *d = &m->d->measure[i];
+
+		if (token_from(m, d->place.span.beg) >= x->end)
+			break;
+		if (d->kind == MEASURE_DURATION)
 			return d;
 	}
 	return NULL;
@@ -192,39 +227,31 @@ time_in(const struct maker *m, const struct stretch *x)
 
 /* "Roast the squash for forty minutes. ... The squash roasts for an hour": one
  * step, its time named again. */
-static bool
+static void
 fold_statement(struct told *t, struct stretch *x)
 {
-	const struct measure *time = time_in(t->m, x);
-	struct part *part;
+	const struct measure *time;
+	struct stretch *y = x;
 
-	if (!x->step->heats || !x->step->duration.known || !time || !is_statement(t->m, x))
-		return false;
-	for (struct stretch *y = t->stretch.v; y < x; y++) {
-		if (y->dish != x->dish || !y->step->duration.known ||
+	if (is_gone(x->step) || !x->step->heats || !x->step->duration.known ||
+	    !is_statement(t->m, x))
+		return;
+	time = time_in(t->m, x);
+	for (size_t seen = 0; time && y-- > t->stretch.v && seen < LOOK_BACK; seen++) {
+		if (y->dish != x->dish || is_gone(y->step) || !y->step->duration.known ||
 		    !str_is(y->step->action, x->step->action) || !shares_food(t, y, x))
 			continue;
 		add_restated(t->m, y->step, time->value, time->place);
-		part = &t->m->d->dish[x->dish].part[x->part];
-		part_drop_step(part, (size_t)(x->step - part->step));
-		return true;
+		let_go(x->step);
+		return;
 	}
-	return false;
 }
 
-/* Steps move when one is dropped, so the stretches are found anew. */
 void
-fold_statements(struct told *t)
+drop_repeats(struct told *t)
 {
-	bool any = false;
-
+	drop_recaps(t);
 	for (size_t i = 0; i < t->stretch.n; i++)
-		if (fold_statement(t, &t->stretch.v[i])) {
-			any = true;
-			t->stretch.n = 0;
-			told_find(t);
-			i = 0;
-		}
-	if (any)
-		schedule_make(t->m);
+		fold_statement(t, &t->stretch.v[i]);
+	settle(t);
 }

@@ -25,6 +25,22 @@ token_from(const struct maker *m, uint32_t source_at)
 	return low;
 }
 
+size_t
+measure_from(const struct maker *m, uint32_t source_at)
+{
+	size_t low = 0, high = m->d->measures;
+
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (m->d->measure[mid].place.span.beg < source_at)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	return low;
+}
+
 const struct clause *
 clause_of(const struct maker *m, uint32_t token)
 {
@@ -46,9 +62,18 @@ struct turn
 turn_of(const struct maker *m, uint32_t token)
 {
 	struct turn found = {0, -1, -1};
+	size_t low = 0, high = m->turn.n;
 
-	for (size_t i = 0; i < m->turn.n && m->turn.v[i].token <= token; i++)
-		found = m->turn.v[i];
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (m->turn.v[mid].token <= token)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	if (low)
+		found = m->turn.v[low - 1];
 	if (found.dish < 0 && m->d->dishes == 1)
 		found = (struct turn){0, 0, 0};
 	return found;

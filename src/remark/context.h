@@ -16,6 +16,10 @@ const struct clause *clause_of(const struct maker *m, uint32_t token);
 /* The dish and part that the cook is at, -1 before the first. */
 struct turn turn_of(const struct maker *m, uint32_t token);
 
+/* The first measure that begins at or after a source offset; their number when
+ * none does. */
+size_t measure_from(const struct maker *m, uint32_t source_at);
+
 static inline const struct token *
 token_of(const struct maker *m, uint32_t token)
 {

@@ -67,11 +67,12 @@ enum { SIZE_REACH = 30 };
 static struct amount
 size_after(const struct maker *m, struct place tool)
 {
-	for (size_t i = 0; i < m->d->measures; i++) {
+	for (size_t i = measure_from(m, tool.span.end); i < m->d->measures; i++) {
 		const struct measure *x = &m->d->measure[i];
 
-		if (x->kind == MEASURE_LENGTH && x->place.span.beg >= tool.span.end &&
-		    x->place.span.beg - tool.span.end <= SIZE_REACH)
+		if (x->place.span.beg - tool.span.end > SIZE_REACH)
+			break;
+		if (x->kind == MEASURE_LENGTH)
 			return x->value;
 	}
 	return (struct amount){0};

@@ -7,6 +7,8 @@
 #include "base/part.h"
 #include "remark/remarks.h"
 
+#include <stdlib.h>
+
 enum { NO_REACH = 16 };
 
 /* ---- ingredients without an amount ------------------------------------------ */
@@ -41,27 +43,54 @@ is_denied(const struct maker *m, uint32_t at)
 	return false;
 }
 
-/* "until the cabbage goes soft" */
-static bool
-is_sign(const struct maker *m, struct place use)
+/* Where cues are told, in script order. */
+struct cues {
+	VEC(struct span) span;
+};
+
+static int
+order_spans(const void *left, const void *right)
+{
+	const struct span *a = left, *b = right;
+
+	return (a->beg > b->beg) - (a->beg < b->beg);
+}
+
+static void
+cues_find(const struct maker *m, struct cues *c)
 {
 	for (size_t d = 0; d < m->d->dishes; d++)
-		for (size_t p = 0; p < m->d->dish[d].parts; p++) {
-			const struct part *part = &m->d->dish[d].part[p];
+		for (size_t p = 0; p < m->d->dish[d].parts; p++)
+			for (size_t i = 0; i < m->d->dish[d].part[p].steps; i++) {
+				const struct doneness *x =
+				    &m->d->dish[d].part[p].step[i].doneness;
 
-			for (size_t i = 0; i < part->steps; i++) {
-				struct span cue = part->step[i].doneness.place.span;
-
-				if (cue.end && cue.beg <= use.span.beg &&
-				    use.span.end <= cue.end)
-					return true;
+				if (x->place.span.end)
+					vec_push(m->a, &c->span, x->place.span);
 			}
-		}
-	return false;
+	if (c->span.n)
+		qsort(c->span.v, c->span.n, sizeof *c->span.v, order_spans);
+}
+
+/* "until the cabbage goes soft" */
+static bool
+is_sign(const struct cues *c, struct place use)
+{
+	size_t low = 0, high = c->span.n;
+
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (c->span.v[mid].beg <= use.span.beg)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	return low && use.span.end <= c->span.v[low - 1].end;
 }
 
 static bool
-is_none(const struct maker *m, const struct ingredient *in)
+is_none(const struct maker *m, const struct cues *c, const struct ingredient *in)
 {
 	if (in->amount.present || in->size.present || in->listed || in->uses != 1)
 		return false;
@@ -69,7 +98,7 @@ is_none(const struct maker *m, const struct ingredient *in)
 	     i < token_from(m, in->use[0].span.end); i++)
 		if (token_reading(m, i, "FOOD") && (is_person(m, i) || is_denied(m, i)))
 			return true;
-	return is_sign(m, in->use[0]);
+	return is_sign(c, in->use[0]);
 }
 
 /* ---- steps that are comments -------------------------------------------------- */
@@ -96,20 +125,23 @@ is_comment(const struct maker *m, const struct step *s)
 }
 
 static void
-drop_from_part(const struct maker *m, struct part *p)
+drop_from_part(const struct maker *m, const struct cues *c, struct part *p)
 {
 	for (size_t i = p->steps; i-- > 0;)
 		if (is_comment(m, &p->step[i]))
 			part_drop_step(p, i);
 	for (size_t i = p->ingredients; i-- > 0;)
-		if (is_none(m, &p->ingredient[i]))
+		if (is_none(m, c, &p->ingredient[i]))
 			part_drop_ingredient(p, i);
 }
 
 void
 drop_lookalikes(struct maker *m)
 {
+	struct cues c = {.span = {NULL, 0, 0}};
+
+	cues_find(m, &c);
 	for (size_t d = 0; d < m->d->dishes; d++)
 		for (size_t p = 0; p < m->d->dish[d].parts; p++)
-			drop_from_part(m, &m->d->dish[d].part[p]);
+			drop_from_part(m, &c, &m->d->dish[d].part[p]);
 }

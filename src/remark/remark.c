@@ -14,7 +14,7 @@
 #define MEAT "poultry ground-meat beef pork lamb veal game offal sausage fish shellfish"
 #define PERISHABLE MEAT " egg rice cream dairy stock soup prepared"
 
-enum { OBJECT_REACH = 8, FOOD_REACH = 60, NEAR = 40, TWO_HOURS_S = 7200 };
+enum { OBJECT_REACH = 8, FOOD_REACH = 60, NEAR = 40, FAR = 12000, TWO_HOURS_S = 7200 };
 
 static bool
 word_among(struct str word, const char *words, char sep)
@@ -122,7 +122,7 @@ held_raw_meat(const struct maker *m, const struct node *n)
 	uint32_t beg = n->beg > FOOD_REACH ? n->beg - FOOD_REACH : 0, end = n->end + NEAR;
 	bool lay = false;
 
-	for (uint32_t i = 0; i < n->beg; i++)
+	for (uint32_t i = n->beg > FAR ? n->beg - FAR : 0; i < n->beg && !lay; i++)
 		lay = lay || token_is(m, i, "marinade") || token_is(m, i, "marinate") ||
 		      token_is(m, i, "marinating") || token_is(m, i, "marinated");
 	for (uint32_t i = beg; i < end && i < m->c.tokens.token.n; i++)

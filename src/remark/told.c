@@ -73,6 +73,8 @@ told_at(const struct told *t, uint32_t token)
 
 /* ---- other things that rules of the pass tell ----------------------------------- */
 
+enum { AROUND = 8 };
+
 static void
 add_vague(const struct told *t, const struct node *n)
 {
@@ -90,11 +92,24 @@ holds_place(const struct maker *m, const struct node *n, const struct place *p)
 	return p->span.end > 0 && s.beg < p->span.end && p->span.beg < s.end;
 }
 
+/* The steps around a node: its own and the few before and after. */
+static struct span
+steps_around(const struct told *t, const struct node *n)
+{
+	const struct stretch *x = told_at(t, n->end);
+	size_t at = x ? (size_t)(x - t->stretch.v) : 0, end = at + AROUND;
+
+	return (struct span){(uint32_t)(at > AROUND ? at - AROUND : 0),
+	    (uint32_t)(end < t->stretch.n ? end : t->stretch.n)};
+}
+
 /* The step whose setting is that of the node. */
 static void
 add_change(const struct told *t, const struct node *n)
 {
-	for (size_t i = 0; i < t->stretch.n; i++) {
+	struct span near = steps_around(t, n);
+
+	for (size_t i = near.beg; i < near.end; i++) {
 		struct temperature *x = &t->stretch.v[i].step->temperature;
 
 		if (x->present && !x->inherited && holds_place(t->m, n, &x->place))
@@ -107,13 +122,15 @@ add_hold(const struct told *t, const struct node *n)
 {
 	struct field_nodes reading, value;
 	struct said said;
+	struct span near;
 
 	if (!node_field(&t->m->c, n, "reading", &reading) ||
 	    !node_field(&t->m->c, n, "value", &value) ||
 	    !measure_of(&t->m->c, t->m->region, value.v, &said) || !said.value.known ||
 	    !said.value.unit || !said.value.unit->has_base)
 		return;
-	for (size_t i = 0; i < t->stretch.n; i++) {
+	near = steps_around(t, n);
+	for (size_t i = near.beg; i < near.end; i++) {
 		struct doneness *d = &t->stretch.v[i].step->doneness;
 
 		if (d->known && holds_place(t->m, reading.v, &d->place))
@@ -283,9 +300,8 @@ told_fill(struct maker *m)
 {
 	struct told t = {.m = m};
 
-	drop_recaps(m);
 	told_find(&t);
-	fold_statements(&t);
+	drop_repeats(&t);
 	for (size_t i = 0; i < t.stretch.n; i++) {
 		fill_kind(m, t.stretch.v[i].step);
 		find_waiting(m, t.stretch.v[i].step);

@@ -26,10 +26,9 @@ struct stretch *told_at(const struct told *t, uint32_t token);
 /* The token that the clause around this one begins with. */
 uint32_t told_clause(const struct maker *m, uint32_t token);
 
-/* again.c: takes out steps that only sum up others. */
-void drop_recaps(struct maker *m);
-/* Makes one of a step and a statement of it. */
-void fold_statements(struct told *t);
+/* again.c: takes out steps that only sum up others, or say once more what was
+ * an instruction; finds the stretches anew. */
+void drop_repeats(struct told *t);
 /* A node of kind `again`: the time of a step, named again. */
 void add_again(struct told *t, const struct node *n);
 

@@ -5,7 +5,8 @@
  */
 #include "remark/told.h"
 
-enum { CLOSE = 12 };
+/* FAR: words of an hour and more of talk. */
+enum { CLOSE = 12, FAR = 12000 };
 
 /* The two words name one food or one thing. */
 static bool
@@ -66,7 +67,7 @@ action_within(const struct maker *m, uint32_t token)
 static bool
 was_named(const struct maker *m, uint32_t before, uint32_t head, const struct lexeme *done)
 {
-	for (uint32_t i = 0; i < before; i++)
+	for (uint32_t i = before > FAR ? before - FAR : 0; i < before; i++)
 		if (is_same(m, head, i) && (!done || was_done(m, i, done)))
 			return true;
 	return false;
