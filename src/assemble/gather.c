@@ -5,6 +5,9 @@
  */
 #include "assemble/stepper.h"
 
+/* Tokens between a food and an amount that is told of it. */
+#define APART_MAX 24
+
 static void
 use_ingredient(struct stepper *k, int at)
 {
@@ -154,6 +157,19 @@ is_in_name(const struct stepper *k, const struct mention *x)
 	return x->key.n && str_find(name, x->key) < name.n;
 }
 
+/* "and the same again of the ghee" */
+static void
+take_same(struct stepper *k, struct mention *x)
+{
+	if (x->same && k->said.known) {
+		x->amount = k->said;
+		x->definite = false;
+		x->more = true;
+	}
+	if (x->amount.known)
+		k->said = x->amount;
+}
+
 static void
 add_foods(
     struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
@@ -169,6 +185,7 @@ add_foods(
 	if (!acts && q->other)
 		return;
 	for (size_t i = 0; i < count; i++) {
+		take_same(k, &x[i]);
 		x[i].aside = !acts || (!x[i].more && states_again(k->m, q));
 		int at = ingredient_add(
 		    k->m, k->dish, k->part, &x[i], introduces(k, q, d, &x[i]));
@@ -217,21 +234,78 @@ add_equipment(struct stepper *k, const struct node *n)
 	}
 }
 
+static bool
+raw_is(const struct maker *m, const struct clause *q, uint32_t at, const char *class_name)
+{
+	const struct level *top = chart_top(&m->c);
+
+	return at >= q->beg && at < q->end && top->node.v[at].made == RAW &&
+	       node_has(&m->c, &top->node.v[at], class_name);
+}
+
+/* "a tablespoon at a time", "into a cup", "a 500 ml jar", "makes two cups": no
+ * amount of what goes in. */
+static bool
+is_no_amount(const struct maker *m, const struct clause *q, uint32_t at)
+{
+	const struct level *top = chart_top(&m->c), *yields = chart_level(&m->c, "yield");
+	const struct node *n = &top->node.v[at];
+	const struct node *yield = yields ? level_at(yields, n->beg) : NULL;
+
+	if (yield && node_is(&m->c, yield, "YIELD"))
+		return true;
+	if (at > q->beg && raw_is(m, q, at - 1, "PREP") && !raw_is(m, q, at - 1, "APPROX"))
+		return true;
+	return raw_is(m, q, at + 1, "UNIT") || raw_is(m, q, at + 1, "EQUIP") ||
+	       (at + 1 < q->end && node_is(&m->c, n + 1, "EQ")) ||
+	       (raw_is(m, q, at + 1, "PREP") &&
+		   str_is_z(node_token(&m->c, n + 1)->norm, "at"));
+}
+
+/* "four medium ones", "four of them" */
+static bool
+counts_them(const struct maker *m, const struct clause *q, uint32_t at)
+{
+	uint32_t next = at + 1;
+
+	while (raw_is(m, q, next, "FOODMOD") || raw_is(m, q, next, "AMOUNTADJ") ||
+	       raw_is(m, q, next, "OF"))
+		next++;
+	return next > at + 1 && raw_is(m, q, next, "PRON");
+}
+
+static bool
+amount_alone(const struct maker *m, const struct clause *q, uint32_t at, struct amount *out)
+{
+	const struct node *n = &chart_top(&m->c)->node.v[at];
+	struct quantity number;
+	struct said s;
+
+	if (node_is(&m->c, n, "NUM") && counts_them(m, q, at) &&
+	    value_number(&m->c, n, &number) && ratio_order(number.min, ratio_int(1)) >= 0) {
+		*out = (struct amount){true, true, number.min, number.max, NULL};
+		return true;
+	}
+	if (!node_is(&m->c, n, "AMT") || is_no_amount(m, q, at) ||
+	    !measure_of(&m->c, m->region, n, &s) || s.kind != MEASURE_AMOUNT)
+		return false;
+	*out = s.value;
+	return s.value.known && s.value.unit;
+}
+
 /* "The blackberries were free. You want two hundred grams": an amount alone
  * belongs to the food just said. */
 static void
-add_amount_alone(struct stepper *k, const struct clause *q, const struct node *n)
+add_amount_alone(struct stepper *k, const struct clause *q, uint32_t at)
 {
-	struct said s;
 	struct mention x = k->last;
+	uint32_t token = chart_top(&k->m->c)->node.v[at].beg;
 
-	if (!x.item.n || q->kind == CLAUSE_CHAT || q->kind == CLAUSE_NOT || q->other ||
-	    !measure_of(&k->m->c, k->m->region, n, &s) || s.kind != MEASURE_AMOUNT ||
-	    !s.value.known || !s.value.unit || s.value.unit->dimension == DIM_COUNT)
+	if (!x.item.n || token > x.node->end + APART_MAX || q->kind == CLAUSE_CHAT ||
+	    q->kind == CLAUSE_NOT || q->other || !amount_alone(k->m, q, at, &x.amount))
 		return;
-	x.amount = s.value;
-	x.definite = false;
-	x.node = n;
+	k->said = x.amount;
+	x.node = &chart_top(&k->m->c)->node.v[at];
 	ingredient_add(k->m, k->dish, k->part, &x, true);
 	k->last = (struct mention){0};
 }
@@ -240,22 +314,18 @@ void
 gather_things(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	const struct level *top = chart_top(&k->m->c);
-	bool seen_food = false;
 
 	for (uint32_t i = q->beg; i < q->end; i++) {
 		const struct node *n = &top->node.v[i];
 		struct field_nodes f;
 
-		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS")) {
+		if (node_is(&k->m->c, n, "ING") || node_is(&k->m->c, n, "INGS"))
 			add_foods(k, q, d, n);
-			seen_food = true;
-		}
 		if (node_field(&k->m->c, n, "thing", &f) ||
 		    node_field(&k->m->c, n, "object", &f))
 			if (node_is(&k->m->c, f.v, "ING") || node_is(&k->m->c, f.v, "INGS"))
 				add_foods(k, q, d, f.v);
-		if (!seen_food && node_is(&k->m->c, n, "AMT"))
-			add_amount_alone(k, q, n);
+		add_amount_alone(k, q, i);
 		if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT &&
 		    node_is(&k->m->c, n, "EQ"))
 			add_equipment(k, n);

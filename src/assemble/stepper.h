@@ -35,6 +35,7 @@ struct stepper {
 	uint32_t cue;        /* of the last sentence */
 	bool past;           /* a story of what happened once goes on */
 	struct mention last; /* a food just said without an amount */
+	struct amount said;  /* the amount of food that was said last */
 };
 
 static inline struct part *

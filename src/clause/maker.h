@@ -48,6 +48,7 @@ struct mention {
 	struct str preparation, note;
 	bool optional, definite, share, more, corrected;
 	bool aside; /* said in talk: adds to no amount */
+	bool same;  /* as much as was said last */
 	struct alternative alternative;
 	bool has_alternative;
 	const struct node *node;

@@ -363,11 +363,12 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	x->definite =
 	    node_field(&m->c, n, "definite", &f) ||
 	    (n->beg > 0 && token_reads(m, &m->c.tokens.token.v[n->beg - 1], "DET"));
-	if (x->definite && names_owner(m, n))
+	if (x->definite && !x->amount.known && names_owner(m, n))
 		x->definite = false;
 	if (!x->amount.present && node_attribute(&m->c, n, "vague").n)
 		x->amount.present = true;
 	x->share = node_attribute(&m->c, n, "share").n > 0;
+	x->same = node_attribute(&m->c, n, "same").n > 0;
 	x->more = says_more(m, n);
 }
 
@@ -394,6 +395,11 @@ amend(const struct maker *m, const struct node *n, struct mention *x)
 		join_with_comma(m, &x->preparation, phrase_words(m, f.v));
 	if (node_field(&m->c, n, "other", &f)) {
 		read_plain(m, f.v, &other);
+		/* "the rice, so that's a cup of rice" */
+		if (str_is(other.key, x->key) && !x->amount.known) {
+			x->amount = other.amount;
+			return;
+		}
 		x->alternative = (struct alternative){other.item, other.amount};
 		x->has_alternative = other.item.n > 0;
 	}
