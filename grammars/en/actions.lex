@@ -607,6 +607,7 @@ come off the heat : past=came part=come write=remove-from-the-heat
 pull off the heat : split write=remove-from-the-heat
 slide off the heat : past=slid part=slid split write=remove-from-the-heat
 pull out : split write=remove
+pull : ambiguous
 fish out : split write=remove
 lift
 lift out : split write=remove

@@ -48,6 +48,7 @@ stovetop = stove top
 hob
 hotplate = hot plate
 cooktop = cook top
+saute setting = saute mode, saute function, saute program, saute programme, saute button
 gas hob
 gas stove
 gas ring

@@ -295,7 +295,6 @@ run out of : past=ran part=run ing=running
 @ VERB verb aim
 try
 go ahead
-go back : past=went part=gone
 come on : past=came part=come
 start
 begin : past=began part=begun
@@ -386,7 +385,6 @@ lose : past=lost part=lost
 catch : past=caught part=caught
 throw : past=threw part=thrown
 carry
-pull
 push
 reach
 touch

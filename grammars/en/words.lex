@@ -307,7 +307,7 @@ til
 because
 cause = cos, 'cause, coz
 since
-so that
+so that : unless=CLITIC
 otherwise
 that way
 just in case
@@ -729,7 +729,7 @@ just under
 # Between a measure and the same one in another unit: "350, that's 180 C".
 @ RESTATES
 call
-so that
+so that : unless=CLITIC
 fan
 convection
 that
@@ -1071,13 +1071,21 @@ rest = rests, resting : action=rest
 sit = sits, sitting : action=rest
 stand = stands, standing : action=rest
 relax = relaxes : action=rest
-release = natural release : action=rest
+release = natural release, natural pressure release, pressure go, pressure go down, pressure come down, pressure drop, pressure goes down, pressure comes down, pressure drops, pressure settle : action=rest
 soak = soaks, soaking, soaked : action=soak
 steep = steeps, steeping, infuse, infuses : action=soak
 marinate = marinates, marinating, marinade, brine : action=marinate
 set up = firm up, sets : action=set
-simmer = simmers, simmering, tick, tick over, tick away, ticking, bubble away, bubbles, bubbling away, blip, blipping, putter : action=simmer
+simmer = simmers, simmering, tick, tick over, tick away, ticking, bubble away, bubbles, bubbling away, gentle bubble, bubbling, blip, blipping, putter : action=simmer
 whistle = whistles : action=pressure-cook
+
+# What is said as one with the word before it; "so that's" is "so, that is".
+@ CLITIC
+'s
+'re
+'ll
+'d
+'ve
 
 @ PASTBE
 was

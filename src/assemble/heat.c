@@ -31,34 +31,55 @@ says_again(const struct deed *d, const struct temperature *set)
 	return d->restates && !d->named && set->unit && d->temperature.unit != set->unit;
 }
 
+/* The appliance that the clause's setting is for. */
+static const char *
+target_of(const struct deed *d, const char *appliance)
+{
+	return d->temperature.role == ROLE_OIL ? "fryer"
+	       : heat_has_setting(appliance)   ? appliance
+					       : "oven";
+}
+
+static const char *
+appliance_of(const struct stepper *k, const struct deed *d)
+{
+	return d->appliance                   ? d->appliance
+	       : k->step.appliance            ? k->step.appliance
+	       : heat_has_setting(k->now.hot) ? k->now.hot
+					      : NULL;
+}
+
+void
+heat_turn(struct stepper *k, const struct deed *d)
+{
+	const char *target = target_of(d, appliance_of(k, d));
+
+	if (d->temperature.unit &&
+	    (d->temperature.role == ROLE_APPLIANCE || d->temperature.role == ROLE_OIL) &&
+	    !says_again(d, &setting_of(k, target)->temperature))
+		*setting_of(k, target) = (struct setting){target, d->temperature, d->heats};
+}
+
 void
 heat_take(struct stepper *k, const struct deed *d)
 {
 	struct step *s = &k->step;
-	const char *appliance = d->appliance               ? d->appliance
-				: s->appliance             ? s->appliance
-				: heat_has_setting(k->hot) ? k->hot
-							   : NULL;
+	const char *appliance = appliance_of(k, d);
 
 	if (!s->appliance || (d->heats && d->appliance))
 		s->appliance = appliance;
 	if (d->temperature.present) {
-		if (d->temperature.unit && (d->temperature.role == ROLE_APPLIANCE ||
-					       d->temperature.role == ROLE_OIL)) {
-			const char *target = d->temperature.role == ROLE_OIL ? "fryer"
-					     : heat_has_setting(appliance)   ? appliance
-									     : "oven";
-
-			if (!says_again(d, &setting_of(k, target)->temperature))
-				setting_of(k, target)->temperature = d->temperature;
-			if (!s->appliance)
-				s->appliance = target;
-		}
+		heat_turn(k, d);
+		if (!s->appliance && d->temperature.unit &&
+		    (d->temperature.role == ROLE_APPLIANCE ||
+			d->temperature.role == ROLE_OIL))
+			s->appliance = target_of(d, appliance);
 		if (!s->temperature.unit)
 			s->temperature = d->temperature;
 	} else if (d->heats && heat_has_setting(appliance) && !s->temperature.present) {
 		s->temperature = setting_of(k, appliance)->temperature;
 		s->temperature.inherited = s->temperature.present;
+		setting_of(k, appliance)->used = true;
 	}
 }
 
@@ -67,15 +88,29 @@ void
 heat_follow(struct stepper *k, const struct deed *d)
 {
 	if (d->temperature.unit && d->temperature.role == ROLE_OIL)
-		k->hot = "fryer";
+		k->now.hot = "fryer";
 	else if (d->appliance &&
 		 (d->named || d->heats || d->temperature.present ||
 		     str_is_z(str_of(d->appliance), "stove")) &&
-		 !(k->hot && str_is_z(str_of(k->hot), "fryer") &&
+		 !(k->now.hot && str_is_z(str_of(k->now.hot), "fryer") &&
 		     str_is_z(str_of(d->appliance), "stove")))
-		k->hot = d->appliance;
-	else if (d->temperature.heat.n && !k->hot)
-		k->hot = "stove";
+		k->now.hot = d->appliance;
+	else if (d->temperature.heat.n && !k->now.hot)
+		k->now.hot = "stove";
+}
+
+/* A dish begins: what was set and not yet used is set for it, "the oven first". */
+void
+heat_turn_to_dish(struct stepper *k)
+{
+	size_t kept = 0;
+
+	for (size_t i = 0; i < k->settings; i++)
+		if (!k->setting[i].used)
+			k->setting[kept++] = k->setting[i];
+	k->settings = kept;
+	if (k->now.hot && !str_is_z(str_of(k->now.hot), "fryer"))
+		k->now.hot = NULL;
 }
 
 /* An oven set before the first dish is opened is set for it. */
@@ -88,5 +123,6 @@ heat_set_before(struct stepper *k, const struct clause *q)
 		return;
 	deed_read(k->m, q, &d);
 	if (d.temperature.unit && d.named && d.temperature.role == ROLE_APPLIANCE)
-		setting_of(k, d.appliance)->temperature = d.temperature;
+		*setting_of(k, d.appliance) =
+		    (struct setting){d.appliance, d.temperature, false};
 }

@@ -13,6 +13,7 @@ enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64
 struct setting {
 	const char *appliance;
 	struct temperature temperature;
+	bool used; /* a step of the dish was heated at it */
 };
 
 /* The step being written and what hangs over it. */
@@ -30,7 +31,7 @@ struct stepper {
 	const struct node *pending_node;
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
-	const char *hot;     /* the appliance that the dish was last in or on */
+	struct standing now;
 	bool loose;          /* the script has next to no punctuation */
 	uint32_t cue;        /* of the last sentence */
 	bool past;           /* a story of what happened once goes on */
@@ -51,13 +52,20 @@ bool gather_is_name(const struct maker *m, const struct node *n);
 
 /* heat.c: the step takes its heat, or that which was set for it before. */
 void heat_take(struct stepper *k, const struct deed *d);
+/* heat.c: the setting of a clause that makes no sentence of its own: "and up goes
+ * the oven to two-twenty". */
+void heat_turn(struct stepper *k, const struct deed *d);
+/* heat.c: keeps of the settings those that the dish before made no use of. */
+void heat_turn_to_dish(struct stepper *k);
 /* Has the appliance a temperature to set? */
 bool heat_has_setting(const char *appliance);
 void heat_follow(struct stepper *k, const struct deed *d);
 void heat_set_before(struct stepper *k, const struct clause *q);
 
 /* story.c: what is told of other times is no instruction. */
-bool story_is_told(const struct maker *m, const struct clause *q);
+bool story_is_told(const struct maker *m, const struct clause *q, const struct deed *d);
+/* story.c: "those are baking": tells how things stand, unless with a time. */
+bool story_is_state(const struct maker *m, const struct clause *q, const struct deed *d);
 /* "last week", "one time" in the tokens [beg, end). */
 bool story_is_past(const struct maker *m, uint32_t beg, uint32_t end);
 void story_follow(struct stepper *k, const struct clause *q);

@@ -187,8 +187,10 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	add_sentence(k, s, at);
 	gather_things(k, q, d);
 	k->pendings = 0;
-	if (s.n || d->temperature.present || d->duration.present)
+	if (s.n || d->duration.present)
 		take_deed(k, d);
+	else if (d->temperature.present)
+		heat_turn(k, d);
 }
 
 static void
@@ -200,9 +202,10 @@ have_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 		return;
 	if (d->foods == 0)
 		gather_things(k, q, d);
-	if (d->foods && !(timed && d->action.n) && !(d->equipment && !k->loose))
+	if (d->foods && !(timed && d->action.n) && !(d->equipment && !k->loose)) {
 		gather_things(k, q, d);
-	else if (d->foods || timed || d->doneness.known)
+		heat_turn(k, d);
+	} else if (d->foods || timed || d->doneness.known)
 		write_clause(k, q, d);
 }
 
@@ -286,17 +289,20 @@ take_clause(struct stepper *k, const struct clause *q)
 
 	deed_read(k->m, q, &d);
 	if (q->kind != CLAUSE_NOT && q->kind != CLAUSE_CHAT)
-		deed_imply(k->m, q, k->hot, &d);
+		deed_imply(k->m, q, &k->now, &d);
 	roles_of_clause(k->m, q, &d);
 	if (q->kind != CLAUSE_CHAT)
 		heat_follow(k, &d);
+	k->now.told = d.duration.present ? NULL : deed_told(k->m, q);
+	k->now.set = d.temperature.heat.n && !d.duration.present;
 	if (d.doneness.known && !d.heats)
 		attach_reading(k, &d);
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
 		if (is_worth_writing(&d) && !d.keeping && !k->past &&
-		    !story_is_told(k->m, q) && !makes_named(k->m, q, &d))
+		    !story_is_told(k->m, q, &d) && !story_is_state(k->m, q, &d) &&
+		    !makes_named(k->m, q, &d))
 			write_clause(k, q, &d);
 		else
 			gather_things(k, q, &d);
@@ -333,12 +339,8 @@ move_to(struct stepper *k, const struct clause *q)
 		flush_pending(k);
 		close_step(k);
 	}
-	if (k->dish != q->dish) {
-		if (k->dish >= 0)
-			k->settings = 0;
-		if (k->hot && !str_is_z(str_of(k->hot), "fryer"))
-			k->hot = NULL;
-	}
+	if (k->dish != q->dish && k->dish >= 0)
+		heat_turn_to_dish(k);
 	k->dish = q->dish;
 	k->part = q->part;
 }

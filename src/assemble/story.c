@@ -30,15 +30,38 @@ story_is_past(const struct maker *m, uint32_t beg, uint32_t end)
 
 /* A yield, or a story of what happened once: no instruction. */
 bool
-story_is_told(const struct maker *m, const struct clause *q)
+story_is_told(const struct maker *m, const struct clause *q, const struct deed *d)
 {
 	const struct level *top = chart_top(&m->c);
 	uint32_t beg = top->node.v[q->beg].beg, end = top->node.v[q->end - 1].end;
 
+	/* "leave it for an hour to set, and cut it into fifteen squares" */
 	if (q->verb < q->end)
-		return tells_yield(m, beg, end) ||
+		return (tells_yield(m, beg, end) &&
+			   !((d->heats || d->passive) && d->duration.known)) ||
 		       story_is_past(m, beg, top->node.v[q->verb].end);
 	return tells_yield(m, beg, end) || story_is_past(m, beg, end);
+}
+
+bool
+story_is_state(const struct maker *m, const struct clause *q, const struct deed *d)
+{
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+	struct field_nodes f;
+
+	if (!verb || !node_attribute(&m->c, verb, "thing").n ||
+	    !node_field(&m->c, verb, "verb", &f) || !node_has(&m->c, f.v, "ACTION_ING") ||
+	    d->duration.present || d->temperature.present || d->doneness.text.n ||
+	    d->doneness.known)
+		return false;
+	for (uint32_t i = verb->beg; i < verb->end; i++)
+		if (str_is_z(m->c.tokens.token.v[i].norm, "gonna") ||
+		    str_is_z(m->c.tokens.token.v[i].norm, "going") ||
+		    str_is_z(m->c.tokens.token.v[i].norm, "will") ||
+		    str_is_z(m->c.tokens.token.v[i].norm, "'ll"))
+			return false;
+	return true;
 }
 
 /* A verb without a subject before it. */

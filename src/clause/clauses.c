@@ -3,17 +3,7 @@
  * Cuts the top level into clauses: at the ends of sentences and before each
  * verb that is not part of an "until", "when", "because" or "which".
  */
-#include "clause/maker.h"
-
-struct cutter {
-	struct maker *m;
-	const struct level *top;
-	struct clause now;
-	bool open;      /* `now` holds something */
-	bool absorbing; /* a subordinate clause is under way */
-	bool absorbed;  /* it has had its verb */
-	bool sentence;  /* the next clause begins a sentence */
-};
+#include "clause/cutter.h"
 
 static const struct {
 	const char *class_name;
@@ -21,8 +11,8 @@ static const struct {
 } verbs[] = {{"VDO", CLAUSE_DO}, {"VNOT", CLAUSE_NOT}, {"VGO", CLAUSE_GO},
     {"VHAVE", CLAUSE_HAVE}, {"VBE", CLAUSE_BE}, {"VCHAT", CLAUSE_CHAT}};
 
-static bool
-verb_kind(const struct chart *c, const struct node *n, enum clause_kind *kind)
+bool
+clause_verb_kind(const struct chart *c, const struct node *n, enum clause_kind *kind)
 {
 	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
 		if (node_is(c, n, verbs[i].class_name)) {
@@ -64,6 +54,55 @@ action_of(const struct chart *c, const struct node *n)
 	return NULL;
 }
 
+/* Does a noun begin with the token, so that a word before it is a preposition:
+ * "melt the butter in a pan"? */
+static bool
+governs(const struct maker *m, uint32_t token)
+{
+	static const char *const classes[] = {"ART", "DET", "FOOD", "EQUIP", "QUANT"};
+
+	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++)
+		if (token_has(m, token, classes[i]))
+			return true;
+	return false;
+}
+
+/* "take them out", "get the pan off the heat": the phrase of the lexicon whose
+ * object stands inside it; NULL where the words are no such phrase. */
+static const struct lexeme *
+phrase_around(const struct cutter *k, const struct lexeme *verb, uint32_t beg, uint32_t end)
+{
+	enum { WORDS_MAX = 3, FAR = 6 };
+	const struct chart *c = &k->m->c;
+	const struct token *t = c->tokens.token.v;
+
+	for (uint32_t i = beg; i < end && i < beg + FAR; i++) {
+		uint32_t first = k->top->node.v[i].beg;
+		struct str phrase = verb->lemma;
+
+		if (is_raw(k, &k->top->node.v[i], "COMMA") ||
+		    is_raw(k, &k->top->node.v[i], "AND") ||
+		    (is_raw(k, &k->top->node.v[i], "ACTION") &&
+			!is_raw(k, &k->top->node.v[i], "PARTICLE")))
+			break;
+		if (!is_raw(k, &k->top->node.v[i], "PARTICLE") &&
+		    !is_raw(k, &k->top->node.v[i], "PREP"))
+			continue;
+		for (uint32_t w = first; w < first + WORDS_MAX && w < c->tokens.token.n;
+		     w++) {
+			const struct reading *r;
+
+			phrase = arena_fmt(c->arena, "%.*s %.*s", (int)phrase.n, phrase.p,
+			    (int)t[w].norm.n, t[w].norm.p);
+			r = entry_reading(lexicon_find(&c->g->lexicon, phrase),
+			    grammar_class(c->g, "ACTION"));
+			if (r && lexeme_has(r->lexeme, "split") && !governs(k->m, w + 1))
+				return r->lexeme;
+		}
+	}
+	return NULL;
+}
+
 /* "the pan caught the hatch": told of another day, with nothing measured. */
 static bool
 is_tale(const struct cutter *k, uint32_t end)
@@ -98,6 +137,12 @@ close(struct cutter *k, uint32_t end)
 	if (k->open && k->now.beg < end) {
 		if (k->now.verb == UINT32_MAX)
 			k->now.verb = end;
+		if (k->now.action && k->now.verb + 1 < end) {
+			const struct lexeme *l =
+			    phrase_around(k, k->now.action, k->now.verb + 1, end);
+
+			k->now.action = l ? l : k->now.action;
+		}
 		vec_push(k->m->a, &k->m->clause, k->now);
 	}
 	k->open = false;
@@ -118,12 +163,6 @@ open(struct cutter *k, uint32_t at)
 	    .part = -1};
 	k->open = true;
 	k->sentence = false;
-}
-
-static bool
-is_raw(const struct cutter *k, const struct node *n, const char *class_name)
-{
-	return n->made == RAW && node_has(&k->m->c, n, class_name);
 }
 
 /* "stirring it once, let it cool": a number of times. */
@@ -166,13 +205,6 @@ back_up(const struct cutter *k, uint32_t verb)
 		at--;
 	}
 	return at;
-}
-
-static bool
-is_food(const struct cutter *k, uint32_t at)
-{
-	return at < k->top->node.n && (node_is(&k->m->c, &k->top->node.v[at], "ING") ||
-					  node_is(&k->m->c, &k->top->node.v[at], "INGS"));
 }
 
 /* "if it's crowded it's gonna steam": what would happen is no instruction. */
@@ -230,42 +262,6 @@ tells_heat(const struct cutter *k, uint32_t end)
 	return false;
 }
 
-static bool
-is_letting(const struct lexeme *action)
-{
-	return action &&
-	       (str_is_z(action->lemma, "let") || str_is_z(action->lemma, "leave"));
-}
-
-/* "brush the glaze over it, four hundred degrees, twelve minutes": a setting or
- * a time without a preposition, after a verb that heats nothing. */
-static bool
-starts_heat(const struct cutter *k, uint32_t at)
-{
-	const struct node *n = &k->top->node.v[at], *before = at ? n - 1 : NULL;
-	static const char *const kinds[] = {
-	    "coat", "season", "add", "move", "shape", "cut", "mix", "garnish"};
-	struct str kind = lexeme_get(k->now.action, "kind");
-	bool inert = false;
-
-	if (k->now.kind != CLAUSE_DO || k->now.verb == UINT32_MAX || k->absorbing ||
-	    (!node_is(&k->m->c, n, "DUR") && !node_is(&k->m->c, n, "TEMP")))
-		return false;
-	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
-		inert = inert || str_is_z(kind, kinds[i]);
-	/* "let it sit half an hour, then 275 degrees for three hours" */
-	inert = inert || (node_is(&k->m->c, n, "TEMP") &&
-			     (str_is_z(kind, "rest") || str_is_z(kind, "cool") ||
-				 is_letting(k->now.action)));
-	while (before && before > &k->top->node.v[k->now.verb] &&
-	       (is_raw(k, before, "APPROX") || is_raw(k, before, "FILLER")))
-		before--;
-	return inert && before > &k->top->node.v[k->now.verb] &&
-	       !is_raw(k, before, "PREP") && !is_raw(k, before, "PRON") &&
-	       !is_raw(k, before, "ANOTHER") && !is_raw(k, before, "MANNER") &&
-	       !is_raw(k, before, "TOWORD");
-}
-
 static void
 meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 {
@@ -279,7 +275,8 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	if (kind == CLAUSE_GO && k->now.verb != UINT32_MAX && at == k->now.verb + 1)
 		return;
 	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_matter(k, at)) ||
-	    (kind == CLAUSE_DO && (lists_food(k, at) || tells_heat(k, at))) ||
+	    (kind == CLAUSE_DO && lists_food(k, at)) ||
+	    ((kind == CLAUSE_DO || kind == CLAUSE_HAVE) && tells_heat(k, at)) ||
 	    (kind == CLAUSE_GO && has_matter(k, at))) {
 		uint32_t from = back_up(k, at);
 
@@ -407,6 +404,7 @@ meet(struct cutter *k, uint32_t at)
 {
 	const struct node *n = &k->top->node.v[at];
 	enum clause_kind kind;
+	uint32_t from;
 
 	if (is_raw(k, n, "STOP") && k->open && goes_on_after(k, at))
 		return;
@@ -418,9 +416,13 @@ meet(struct cutter *k, uint32_t at)
 	if (k->open && at > k->now.beg && parts_talk(k, at) && has_content(k, at))
 		close(k, at);
 	if (k->open && k->now.verb != UINT32_MAX &&
-	    (moves_on(k, at) || starts_heat(k, at) || turns_setting(k, at))) {
+	    (moves_on(k, at) || turns_setting(k, at))) {
 		close(k, at);
 		open(k, at);
+	}
+	if (k->open && (spell_starts(k, at, &from) || spell_lists(k, at, &from))) {
+		close(k, from);
+		open(k, from);
 	}
 	if (!k->open)
 		open(k, at);
@@ -436,7 +438,7 @@ meet(struct cutter *k, uint32_t at)
 				       is_raw(k, n, "STATEVERB"))) {
 		k->absorbed = true;
 	}
-	if (verb_kind(&k->m->c, n, &kind))
+	if (clause_verb_kind(&k->m->c, n, &kind))
 		meet_verb(k, at, kind);
 }
 

@@ -28,25 +28,12 @@ word_is(const struct deed_reader *r, uint32_t at, const char *word)
 	       str_is_z(node_token(&r->m->c, &r->top->node.v[at])->norm, word);
 }
 
-static bool
-has_token(const struct maker *m, uint32_t beg, uint32_t end, const char *word)
+bool
+says_token(const struct maker *m, uint32_t beg, uint32_t end, const char *word)
 {
 	for (uint32_t i = beg; i < end; i++)
 		if (str_is_z(m->c.tokens.token.v[i].norm, word))
 			return true;
-	return false;
-}
-
-static bool
-has_food_group(const struct maker *m, const struct node *n, const char *group)
-{
-	for (uint32_t i = n->beg; i < n->end; i++) {
-		const struct reading *f = entry_reading(
-		    m->c.tokens.token.v[i].entry, grammar_class(m->g, "FOOD"));
-
-		if (f && str_is_z(lexeme_get(f->lexeme, "group"), group))
-			return true;
-	}
 	return false;
 }
 
@@ -75,73 +62,6 @@ scale_of(const struct maker *m, const struct said *s, bool internal)
 	    m->g, fahrenheit ? STR("fahrenheit") : STR("celsius"), m->region);
 }
 
-/* ---- roles of temperatures --------------------------------------------- */
-
-static bool
-reads_before(const struct maker *m, uint32_t token)
-{
-	static const char *const words[] = {"reads", "read", "reaches", "reach", "hits",
-	    "hit", "registers", "register", "internal", "inside", "thermometer", "says",
-	    "reached"};
-	uint32_t beg = token > 7 ? token - 7 : 0;
-
-	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-		if (has_token(m, beg, token, words[i]))
-			return true;
-	return false;
-}
-
-/* "you want 155 inside, right up near the bone" */
-static bool
-reads_after(const struct maker *m, uint32_t token)
-{
-	static const char *const words[] = {"inside", "internal", "internally", "bone",
-	    "thickest", "thickest part", "middle", "centre", "center", "thermometer"};
-	uint32_t end = token + 9;
-
-	if (end > m->c.tokens.token.n)
-		end = (uint32_t)m->c.tokens.token.n;
-	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-		if (has_token(m, token, end, words[i]))
-			return true;
-	return false;
-}
-
-enum measure_role
-deed_role(const struct maker *m, const struct clause *q, uint32_t node)
-{
-	const struct level *top = chart_top(&m->c);
-	const struct deed_reader r = {m, q, top, NULL};
-	uint32_t token = top->node.v[node].beg;
-	bool until = false, oil = false, liquid = false, oven = false;
-
-	for (uint32_t i = q->beg; i < q->end; i++) {
-		const struct node *n = &top->node.v[i];
-		const struct reading *e = node_reading(&m->c, n, "EQUIP");
-		struct str appliance = e ? lexeme_get(e->lexeme, "appliance") : STR("");
-
-		until = until || (i < node && raw_is(&r, i, "UNTIL"));
-		oil = oil || has_food_group(m, n, "oil") ||
-		      has_token(m, n->beg, n->end, "oil") || str_is_z(appliance, "fryer");
-		liquid = liquid || has_food_group(m, n, "water") ||
-			 has_food_group(m, n, "syrup") || has_food_group(m, n, "sugar") ||
-			 has_token(m, n->beg, n->end, "jam") ||
-			 has_token(m, n->beg, n->end, "custard");
-		oven = oven || (appliance.n && !str_is_z(appliance, "stove"));
-	}
-	if (has_token(m, token > 6 ? token - 6 : 0,
-		token + 5 < m->c.tokens.token.n ? token + 5 : (uint32_t)m->c.tokens.token.n,
-		"outside"))
-		return ROLE_AMBIENT;
-	if (oil && !oven)
-		return ROLE_OIL;
-	if (liquid && !oven && (until || reads_before(m, token)))
-		return ROLE_LIQUID;
-	if (until || reads_before(m, token) || reads_after(m, token))
-		return ROLE_INTERNAL;
-	return liquid && !oven && !q->action ? ROLE_LIQUID : ROLE_APPLIANCE;
-}
-
 /* ---- the clause's parts ------------------------------------------------- */
 
 static void
@@ -160,7 +80,7 @@ read_temperature(struct deed_reader *r, uint32_t at, const struct said *s)
 		struct doneness *d = &r->d->doneness;
 
 		/* "if it says one thirty, back in it goes" */
-		if (has_token(r->m, r->top->node.v[r->q->beg].beg, n->beg, "if"))
+		if (says_token(r->m, r->top->node.v[r->q->beg].beg, n->beg, "if"))
 			return;
 		if (d->known)
 			return;
@@ -219,22 +139,34 @@ is_keeping(const struct deed_reader *r, uint32_t at)
 	uint32_t token = r->top->node.v[at].beg;
 	uint32_t beg = r->top->node.v[r->q->beg].beg;
 
-	if (!has_token(r->m, token, r->top->node.v[at].end, "days") &&
-	    !has_token(r->m, token, r->top->node.v[at].end, "weeks") &&
-	    !has_token(r->m, token, r->top->node.v[at].end, "week"))
+	if (!says_token(r->m, token, r->top->node.v[at].end, "days") &&
+	    !says_token(r->m, token, r->top->node.v[at].end, "weeks") &&
+	    !says_token(r->m, token, r->top->node.v[at].end, "week"))
 		return false;
 	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
-		if (has_token(r->m, token > beg + 8 ? token - 8 : beg, token, words[i]))
+		if (says_token(r->m, token > beg + 8 ? token - 8 : beg, token, words[i]))
 			return true;
 	return false;
 }
 
+/* "two minutes a side", "on each side": twice the time. "Two minutes on the first
+ * side" is not. */
 static bool
 says_side(const struct deed_reader *r, uint32_t at)
 {
-	for (uint32_t i = at + 1; i < r->q->end && i <= at + 4; i++)
-		if (word_is(r, i, "side") || word_is(r, i, "sides"))
-			return true;
+	static const char *const words[] = {
+	    "a side", "each side", "per side", "either side", "both sides"};
+	const struct token *t = r->m->c.tokens.token.v;
+	size_t end = r->top->node.v[at].end;
+
+	for (size_t i = end; i + 1 < r->m->c.tokens.token.n && i < end + 4; i++)
+		for (size_t k = 0; k < sizeof words / sizeof *words; k++) {
+			struct str word = str_of(words[k]), first = str_next(&word, ' ');
+
+			if (str_ends(t[i].norm, str_of(words[k])) ||
+			    (str_is(t[i].norm, first) && str_is(t[i + 1].norm, word)))
+				return true;
+		}
 	return false;
 }
 
@@ -245,7 +177,7 @@ read_duration(struct deed_reader *r, uint32_t at, const struct said *s)
 	int64_t min = ms_of(&s->value, false), max = ms_of(&s->value, true);
 
 	if (r->q->kind == CLAUSE_BARE &&
-	    has_token(r->m, r->top->node.v[r->q->beg].beg, r->top->node.v[at].beg, "can"))
+	    says_token(r->m, r->top->node.v[r->q->beg].beg, r->top->node.v[at].beg, "can"))
 		return;
 	r->d->keeping = r->d->keeping || is_keeping(r, at);
 	if (r->d->keeping || is_claim(r->m, &r->top->node.v[at]) || max > FORTNIGHT_MS)
@@ -442,18 +374,18 @@ boil_of(const struct deed_reader *r, const struct lexeme *l)
 {
 	uint32_t beg = r->top->node.v[r->q->beg].beg,
 		 end = r->top->node.v[r->q->end - 1].end;
-	bool boil = has_token(r->m, beg, end, "boil");
+	bool boil = says_token(r->m, beg, end, "boil");
 	struct str phrase;
 	const struct reading *a;
 
 	if (!str_is_z(l->lemma, "bring") && !str_is_z(l->lemma, "come") &&
 	    !str_is_z(l->lemma, "get"))
 		return NULL;
-	if (!boil && !has_token(r->m, beg, end, "simmer"))
+	if (!boil && !says_token(r->m, beg, end, "simmer"))
 		return NULL;
-	phrase = str_of(!boil                                   ? "bring to a simmer"
-			: has_token(r->m, beg, end, "the boil") ? "bring to the boil"
-								: "bring to a boil");
+	phrase = str_of(!boil                                    ? "bring to a simmer"
+			: says_token(r->m, beg, end, "the boil") ? "bring to the boil"
+								 : "bring to a boil");
 	if (boil && str_is_z(str_of(r->m->region), "uk"))
 		phrase = STR("bring to the boil");
 	a = entry_reading(

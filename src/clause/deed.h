@@ -37,11 +37,22 @@ const struct unit *scale_of(const struct maker *m, const struct said *s, bool in
 
 void deed_read(const struct maker *m, const struct clause *q, struct deed *out);
 
-/* Fills in what the time of a clause is for where its verb does not say;
- * `hot` is the appliance that the dish was last in or on, or NULL. */
-void deed_imply(
-    const struct maker *m, const struct clause *q, const char *hot, struct deed *d);
+/* What is known of the food before a clause. */
+struct standing {
+	const char *hot;  /* the appliance that the dish was last in or on, or NULL */
+	const char *told; /* what the words just before say a time is for, or NULL */
+	bool set;         /* the words just before set a heat: "make the flame low" */
+};
 
+/* Fills in what the time of a clause is for where its verb does not say. */
+void deed_imply(const struct maker *m, const struct clause *q, const struct standing *now,
+    struct deed *d);
+/* The action that words of the clause tell a time to be for: "chill" of a fridge,
+ * "fry" of hot oil; NULL where none does. */
+const char *deed_told(const struct maker *m, const struct clause *q);
+
+/* Is the word, in base spelling, among the tokens from beg to end? */
+bool says_token(const struct maker *m, uint32_t beg, uint32_t end, const char *word);
 /* roles.c: gives the measures of the clause their role. */
 void roles_of_clause(struct maker *m, const struct clause *q, const struct deed *d);
 

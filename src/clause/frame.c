@@ -53,10 +53,13 @@ take_measure(struct framer *r)
 		if (!r->f->duration.n)
 			r->f->duration = with_about(r, buf_str(&b));
 	} else if (s.kind == MEASURE_TEMPERATURE) {
-		s.value.unit = scale_of(r->m, &s, false);
-		slot_put_temperature(r->m->slots, &b, &s.value, false);
-		if (!r->f->temperature.n)
-			r->f->temperature = with_about(r, buf_str(&b));
+		bool inside = deed_role(r->m, r->w->clause, r->at - 1) == ROLE_INTERNAL;
+		struct str *to = inside ? &r->f->reading : &r->f->temperature;
+
+		s.value.unit = scale_of(r->m, &s, inside);
+		slot_put_temperature(r->m->slots, &b, &s.value, inside);
+		if (!to->n)
+			*to = with_about(r, buf_str(&b));
 	}
 	r->about = false;
 	return true;

@@ -3,7 +3,7 @@
  * What a stretch of time is for where no verb says it: "Lid on, ten minutes",
  * "that goes in for half an hour", "leave it an hour, until it's doubled".
  */
-#include "clause/deed.h"
+#include "clause/sentence.h"
 
 /* The cooking that putting food into an appliance stands for. */
 static const char *
@@ -61,7 +61,9 @@ told_by_words(const struct maker *m, const struct clause *q)
 	     i < top->node.v[q->end - 1].end; i++) {
 		const struct reading *r = entry_reading(m->c.tokens.token.v[i].entry, cue);
 
-		if (r)
+		/* "save the rest of it" */
+		if (r && !(i + 1 < m->c.tokens.token.n &&
+			     str_is_z(m->c.tokens.token.v[i + 1].norm, "of")))
 			found = is_left(m, i) ? "rest" : lexeme_get(r->lexeme, "action").p;
 	}
 	return found;
@@ -92,22 +94,46 @@ is_in_oil(const struct maker *m, const struct clause *q)
 	return false;
 }
 
+/* "sit in hot water", "leave them in the milk" */
+static bool
+is_in_liquid(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+	uint32_t end = top->node.v[q->end - 1].end;
+	unsigned food = grammar_class(m->g, "FOOD");
+	bool in = false;
+
+	for (uint32_t i = top->node.v[q->beg].beg; i < end; i++) {
+		const struct token *t = &m->c.tokens.token.v[i];
+		const struct reading *f = entry_reading(t->entry, food);
+
+		if (in && f && str_is_z(lexeme_get(f->lexeme, "group"), "water"))
+			return true;
+		in = str_is_z(t->norm, "in") || (in && !f && !str_is_z(t->norm, ","));
+	}
+	return false;
+}
+
 static bool
 says_nothing(const struct deed *d)
 {
 	return !d->action.n || d->light || str_is_z(d->kind, "move") ||
 	       str_is_z(d->kind, "add") || str_is_z(d->kind, "cover") ||
 	       (str_is_z(d->kind, "rest") && !d->passive) || str_is_z(d->kind, "shape") ||
-	       str_is_z(d->kind, "serve");
+	       str_is_z(d->kind, "serve") || str_is_z(d->kind, "set-heat") ||
+	       (str_is_z(d->kind, "flip") && d->temperature.present);
 }
 
-/* "leave it ten minutes": off the heat, unless a heat or a cue is told. */
+/* "leave it ten minutes": off the heat, unless a heat or a cue is told; "leave
+ * them alone in the hot pan" is not to stir. */
 static bool
-leaves_alone(const struct clause *q, const struct deed *d)
+rests(const struct maker *m, const struct clause *q, const struct standing *now,
+    const struct deed *d)
 {
 	struct str verb = q->action ? q->action->lemma : STR("");
 
-	if (d->temperature.present || d->moves_into)
+	if (d->temperature.present || d->moves_into || now->set ||
+	    (now->hot && (says_word(m, q, "alone") || says_word(m, q, "undisturbed"))))
 		return false;
 	return (str_is_z(verb, "leave") || str_is_z(verb, "let")) && !d->doneness.text.n;
 }
@@ -143,54 +169,123 @@ use_hot(const struct maker *m, const char *hot, struct deed *d)
 	}
 }
 
-void
-deed_imply(const struct maker *m, const struct clause *q, const char *hot, struct deed *d)
+const char *
+deed_told(const struct maker *m, const struct clause *q)
 {
-	bool timed = d->duration.present || d->doneness.text.n || d->doneness.known;
-	const char *word = told_by_words(m, q),
-		   *appliance = d->appliance ? d->appliance : hot;
-	const char *cooking = cooking_in(appliance);
-	if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE && !d->named &&
-	    (!appliance || str_is_z(str_of(appliance), "stove"))) {
-		appliance = "oven";
-		cooking = cooking_in(appliance);
-	}
-	if (!cooking && d->temperature.heat.n) {
-		appliance = "stove";
-		cooking = cooking_in(appliance);
-	}
-	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
-		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE;
+	const char *word = is_in_oil(m, q) ? "fry" : told_by_words(m, q);
+	struct str verb = q->action ? q->action->lemma : STR("");
 
-	use_hot(m, hot, d);
-	if (!timed || !says_nothing(d) ||
-	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
-		return;
-	if (d->duration.present && !d->temperature.unit && is_in_oil(m, q) &&
-	    !(hot && str_is_z(str_of(hot), "fryer"))) {
-		take(m, d, "fry");
-		d->appliance = "stove";
-		return;
+	/* "when it's out, you leave it alone": the time comes after */
+	if (!word && (str_is_z(verb, "leave") || str_is_z(verb, "let")) &&
+	    (says_word(m, q, "out") || says_word(m, q, "off")))
+		word = "rest";
+	return word;
+}
+
+/* "four buns, toasted, cut side down, a minute" */
+static const struct lexeme *
+participle(const struct maker *m, const struct clause *q)
+{
+	const struct level *top = chart_top(&m->c);
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct reading *r = node_reading(&m->c, &top->node.v[i], "ACTION_ED");
+
+		if (r && top->node.v[i].made == RAW && lexeme_has(r->lexeme, "heats"))
+			return r->lexeme;
 	}
+	return NULL;
+}
+
+/* "ten minutes on medium", after an oven or a grill: on the stove. */
+static bool
+has_degrees(const char *appliance)
+{
+	return str_is_z(str_of(appliance), "oven") ||
+	       str_is_z(str_of(appliance), "grill") || str_is_z(str_of(appliance), "fryer");
+}
+
+/* The word that tells what the time is for, of this clause or of the one before. */
+static const char *
+word_for(const struct maker *m, const struct clause *q, const struct standing *now,
+    const struct deed *d)
+{
+	const char *word = told_by_words(m, q);
+
 	/* "berries from the freezer, ten minutes on medium" */
 	if (word && d->temperature.heat.n &&
 	    (str_is_z(str_of(word), "freeze") || str_is_z(str_of(word), "chill")))
 		word = NULL;
-	if (word && d->duration.present) {
-		take(m, d, word);
-		return;
-	}
-	if (!d->duration.present && !d->moves_into)
-		return;
-	if (leaves_alone(q, d)) {
+	if (!word && q->kind != CLAUSE_DO && !d->named && !d->temperature.present &&
+	    !says_word(m, q, "in"))
+		word = now->told;
+	/* "let it sit on the hot pan" */
+	if (word && str_is_z(str_of(word), "rest") && d->appliance &&
+	    str_is_z(str_of(d->appliance), "stove") && says_word(m, q, "hot"))
+		word = NULL;
+	return word;
+}
+
+/* The appliance that the clause is about, named or not. */
+static const char *
+place_for(const struct standing *now, const struct deed *d)
+{
+	const char *appliance = d->appliance ? d->appliance : now->hot;
+
+	if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE && !d->named &&
+	    (!appliance || str_is_z(str_of(appliance), "stove")))
+		return "oven";
+	if (d->temperature.heat.n && !d->named &&
+	    (!cooking_in(appliance) || has_degrees(appliance)))
+		return "stove";
+	return appliance;
+}
+
+/* Takes what the time is for, where the clause says no more than a time. */
+static void
+take_waiting(const struct maker *m, const struct clause *q, const struct standing *now,
+    struct deed *d)
+{
+	const char *appliance = place_for(now, d), *cooking = cooking_in(appliance);
+	const struct lexeme *done = q->kind == CLAUSE_BARE ? participle(m, q) : NULL;
+	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
+		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE ||
+		    str_is_z(str_of(appliance), "stove");
+
+	if (done)
+		take(m, d, written_verb(m->a, done).p);
+	else if (rests(m, q, now, d))
 		take(m, d, "rest");
-		return;
-	}
-	if (cooking && (into || str_is_z(str_of(appliance), "stove"))) {
+	else if (cooking && (into || d->duration.present)) {
 		take(m, d, cooking);
 		d->appliance = appliance;
 	} else if (d->duration.present) {
-		take(m, d, cooking ? cooking : "rest");
-		d->appliance = cooking ? appliance : NULL;
+		take(m, d, "rest");
+		d->appliance = NULL;
+	}
+}
+
+void
+deed_imply(const struct maker *m, const struct clause *q, const struct standing *now,
+    struct deed *d)
+{
+	bool timed = d->duration.present || d->doneness.text.n || d->doneness.known;
+	const char *word = word_for(m, q, now, d);
+
+	use_hot(m, now->hot, d);
+	if (d->passive && str_is_z(d->kind, "rest") && d->duration.present &&
+	    is_in_liquid(m, q))
+		take(m, d, "soak");
+	if (!timed || !says_nothing(d) ||
+	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
+		return;
+	if (d->duration.present && !d->temperature.unit && is_in_oil(m, q) &&
+	    !str_is_z(str_of(now->hot), "fryer")) {
+		take(m, d, "fry");
+		d->appliance = "stove";
+	} else if (word && d->duration.present) {
+		take(m, d, word);
+	} else if (d->duration.present || d->moves_into) {
+		take_waiting(m, q, now, d);
 	}
 }

@@ -5,6 +5,93 @@
  */
 #include "clause/deed.h"
 
+/* ---- roles of temperatures --------------------------------------------- */
+
+static bool
+reads_before(const struct maker *m, uint32_t token)
+{
+	static const char *const words[] = {"reads", "read", "reaches", "reach", "hits",
+	    "hit", "registers", "register", "internal", "inside", "thermometer", "says",
+	    "reached"};
+	uint32_t beg = token > 7 ? token - 7 : 0;
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (says_token(m, beg, token, words[i]))
+			return true;
+	return false;
+}
+
+/* "you want 155 inside, right up near the bone" */
+static bool
+reads_after(const struct maker *m, uint32_t token)
+{
+	static const char *const words[] = {"inside", "internal", "internally", "bone",
+	    "thickest", "thickest part", "middle", "centre", "center", "thermometer"};
+	uint32_t end = token + 9;
+
+	if (end > m->c.tokens.token.n)
+		end = (uint32_t)m->c.tokens.token.n;
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (says_token(m, token, end, words[i]))
+			return true;
+	return false;
+}
+
+static bool
+has_food_group(const struct maker *m, const struct node *n, const char *group)
+{
+	for (uint32_t i = n->beg; i < n->end; i++) {
+		const struct reading *f = entry_reading(
+		    m->c.tokens.token.v[i].entry, grammar_class(m->g, "FOOD"));
+
+		if (f && str_is_z(lexeme_get(f->lexeme, "group"), group))
+			return true;
+	}
+	return false;
+}
+
+static bool
+is_until(const struct maker *m, const struct node *n)
+{
+	return n->made == RAW && node_has(&m->c, n, "UNTIL");
+}
+
+enum measure_role
+deed_role(const struct maker *m, const struct clause *q, uint32_t node)
+{
+	const struct level *top = chart_top(&m->c);
+	uint32_t token = top->node.v[node].beg;
+	bool until = false, oil = false, liquid = false, oven = false;
+
+	for (uint32_t i = q->beg; i < q->end; i++) {
+		const struct node *n = &top->node.v[i];
+		const struct reading *e = node_reading(&m->c, n, "EQUIP");
+		struct str appliance = e ? lexeme_get(e->lexeme, "appliance") : STR("");
+
+		until = until || (i < node && is_until(m, &top->node.v[i]));
+		oil = oil || has_food_group(m, n, "oil") ||
+		      says_token(m, n->beg, n->end, "oil") || str_is_z(appliance, "fryer");
+		liquid = liquid || has_food_group(m, n, "water") ||
+			 has_food_group(m, n, "syrup") || has_food_group(m, n, "sugar") ||
+			 says_token(m, n->beg, n->end, "jam") ||
+			 says_token(m, n->beg, n->end, "custard");
+		oven = oven || (appliance.n && !str_is_z(appliance, "stove"));
+	}
+	if (says_token(m, token > 6 ? token - 6 : 0,
+		token + 5 < m->c.tokens.token.n ? token + 5 : (uint32_t)m->c.tokens.token.n,
+		"outside"))
+		return ROLE_AMBIENT;
+	if (oil && !oven)
+		return ROLE_OIL;
+	if (liquid && !oven && (until || reads_before(m, token)))
+		return ROLE_LIQUID;
+	if (until || reads_before(m, token) || reads_after(m, token))
+		return ROLE_INTERNAL;
+	return liquid && !oven && !q->action ? ROLE_LIQUID : ROLE_APPLIANCE;
+}
+
+/* ---- roles of times ------------------------------------------------------ */
+
 static bool
 is_restful(struct str kind)
 {

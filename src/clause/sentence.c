@@ -243,11 +243,17 @@ put_ends(struct composer *c)
 		put_after(c, "for", f->duration);
 	if (f->doing.n)
 		put_after(c, ",", f->doing);
-	if (!f->until.n)
+	if (!f->until.n && !f->reading.n)
 		return;
 	if (f->duration.n || f->doing.n)
 		put(c, f->or_until ? STR(", or") : STR(","));
-	put_after(c, "until", f->until);
+	put(c, STR("until"));
+	put(c, f->until);
+	if (f->reading.n) {
+		put(c, f->until.n ? STR("and it reads") : STR("it reads"));
+		put(c, f->reading);
+		put(c, STR("inside"));
+	}
 }
 
 /* The object of waiting or cooking is left out where it is only "it". */
@@ -309,6 +315,10 @@ drops_particle(const struct composer *c, struct str verb)
 
 	if (!p.n)
 		return false;
+	/* "pull them out": "remove them" */
+	if (lexeme_has(c->w->deed->lexeme, "split") &&
+	    str_ends(c->w->deed->lexeme->lemma, p))
+		return true;
 	if (str_is_z(verb, "add") || c->w->deed->heats || c->w->deed->passive)
 		return str_is_z(p, "in") || str_is_z(p, "on") || str_is_z(p, "back") ||
 		       str_is_z(p, "over");

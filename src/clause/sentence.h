@@ -25,7 +25,8 @@ struct frame {
 	struct str doing;     /* "stirring constantly" */
 	struct str purpose;   /* "to combine" */
 	struct str heat, temperature, duration, until;
-	bool or_until; /* "for ten minutes or until" */
+	struct str reading; /* what a thermometer in the food shows */
+	bool or_until;      /* "for ten minutes or until" */
 	bool covered, uncovered;
 };
 
