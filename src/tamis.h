@@ -187,6 +187,7 @@ struct ingredient {
 	struct str kind; /* the wider word of its lexicon entry: "chicken"; or empty */
 	bool free;       /* needs no amount by nature: salt, pepper, water, oil */
 	bool liquid;
+	bool unasked; /* where it has no amount, none is to be asked: see remark/asked.c */
 	struct ratio scale; /* the amounts are the script's times this; den 0: as said */
 };
 

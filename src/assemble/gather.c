@@ -67,6 +67,23 @@ is_seasoning(const struct mention *x)
 	return false;
 }
 
+/* The cook turns to a dish or part within these tokens. */
+static bool
+turns_within(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	size_t low = 0, high = m->turn.n;
+
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (m->turn.v[mid].token < beg)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	return low < m->turn.n && m->turn.v[low].token < end;
+}
+
 /* Is the node part of a dish's name, said where the cook turns to it? */
 bool
 gather_is_name(const struct maker *m, const struct node *n)
@@ -75,8 +92,9 @@ gather_is_name(const struct maker *m, const struct node *n)
 	const struct node *at = l ? level_at(l, n->beg) : NULL;
 	struct field_nodes f;
 
-	return at && node_is(&m->c, at, "OPEN") && node_field(&m->c, at, "name", &f) &&
-	       f.v[0].beg <= n->beg && f.v[f.n - 1].end >= n->end;
+	return at && node_is(&m->c, at, "OPEN") && turns_within(m, at->beg, at->end) &&
+	       node_field(&m->c, at, "name", &f) && f.v[0].beg <= n->beg &&
+	       f.v[f.n - 1].end >= n->end;
 }
 
 /* "and then green onions": a food and next to nothing else. */
@@ -95,6 +113,25 @@ is_fragment(const struct maker *m, const struct clause *q)
 			  !node_has(&m->c, n, "COMMA") && !node_has(&m->c, n, "DET");
 	}
 	return q->kind == CLAUSE_BARE && others <= 1;
+}
+
+static bool
+are_alike(struct str a, struct str b)
+{
+	return str_is(a, b) || (str_is_z(a, "noodle") && str_is_z(b, "pasta"));
+}
+
+/* "the noodles go in", where the dish has macaroni: a wide word, for those. */
+static bool
+is_wide_word_for(const struct dish *d, const struct mention *x)
+{
+	if (!x->lexeme || !x->group.n || !str_is(lexeme_get(x->lexeme, "kind"), x->key))
+		return false;
+	for (size_t p = 0; p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].ingredients; i++)
+			if (are_alike(x->group, d->part[p].ingredient[i].group))
+				return true;
+	return false;
 }
 
 /* May this mention begin a line of the ingredient list? */
@@ -116,6 +153,8 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		return false;
 	if (x->amount.present || is_fragment(k->m, q))
 		return true;
+	if (q->kind == CLAUSE_GO && d->action.n == 0)
+		return !is_wide_word_for(&k->m->d->dish[k->dish], x);
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
 		return takes_food(d);
 	return !x->definite && (d->listing || is_seasoning(x));

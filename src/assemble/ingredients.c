@@ -53,20 +53,30 @@ has_class(const struct maker *m, struct str word, const char *class_name)
 	return e && entry_reading(e, grammar_class(m->g, class_name)) != NULL;
 }
 
-/* "the dough", "the sauce", "the cake": made here, not bought. */
+/* "the dough", "the sauce"; "the cream" may well be bought. */
+static bool
+is_part_word(const struct maker *m, struct str word)
+{
+	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, word));
+	const struct reading *r =
+	    e ? entry_reading(e, grammar_class(m->g, "PARTHEAD")) : NULL;
+
+	return r && !lexeme_has(r->lexeme, "weak");
+}
+
 static int64_t
 said_ms(const struct maker *m, const struct mention *x)
 {
 	return place_of_node(m, x->node).cue_ms;
 }
 
+/* "the dough", "the sauce", "the cake": made here, not bought. */
 static bool
 is_product(const struct maker *m, const struct dish *d, const struct mention *x)
 {
 	if (!is_bare(x))
 		return false;
-	if (x->definite &&
-	    (has_class(m, x->key, "PARTHEAD") || has_class(m, x->key, "DISH")))
+	if (x->definite && (is_part_word(m, x->key) || has_class(m, x->key, "DISH")))
 		return true;
 	for (size_t i = 1; i < d->parts; i++)
 		if (ends_with_words(d->part[i].name, x->key))

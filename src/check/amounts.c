@@ -91,9 +91,9 @@ needs_no_amount(const struct check *k, const struct cursor *c)
 {
 	const struct ingredient *in = c->ingredient;
 
-	return in->optional || in->note.n || in->size.present || food_is_free(in) ||
-	       only_served(c) || has_amount_elsewhere(k->draft, c) || shares_amount(c) ||
-	       food_is_product(k->draft, in);
+	return in->optional || in->unasked || in->note.n || in->size.present ||
+	       food_is_free(in) || only_served(c) || has_amount_elsewhere(k->draft, c) ||
+	       shares_amount(c) || food_is_product(k->draft, in);
 }
 
 void

@@ -172,5 +172,6 @@ details_fill(struct maker *m)
 		if (is_reading(m, x))
 			x->role = ROLE_INTERNAL;
 	}
+	asked_fill(m);
 	told_fill(m);
 }

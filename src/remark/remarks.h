@@ -24,6 +24,8 @@ void remark_mishearings(struct remarks *r);
 void details_fill(struct maker *m);
 /* drop.c: takes out what only looks like an ingredient or a step. */
 void drop_lookalikes(struct maker *m);
+/* asked.c: food of which no amount is to be asked. */
+void asked_fill(struct maker *m);
 /* told.c: what they tell of its steps. */
 void told_fill(struct maker *m);
 
