@@ -14,6 +14,7 @@
 #include "house/restyle.h"
 #include "house/style.h"
 #include "read/read.h"
+#include "read/stamp.h"
 #include "remark/remark.h"
 #include "scan/show.h"
 
@@ -93,14 +94,34 @@ tamis_restyle(
 	return restyle_draft(d, g, style);
 }
 
-void
-tamis_tags(const struct grammar *g, const struct script *s, struct buf *out)
+static bool
+read_spot(struct sought *spot, const char *at, const char *word, struct err *e)
+{
+	size_t n = 0;
+
+	*spot = (struct sought){-1, str_of(word)};
+	return !at || (clock_read(str_of(at), &n, &spot->at_ms) == CLOCK_READ && !at[n]) ||
+	       err_set(e, at, "is no time; write it as 1:20 or 1:02:03");
+}
+
+bool
+tamis_tags(const struct grammar *g, const struct script *s, const char *at,
+    const char *word, struct buf *out, struct err *e)
 {
 	struct arena scratch;
 	struct chart c;
+	struct sought spot;
+	bool ok = true;
 
+	if (!read_spot(&spot, at, word, e))
+		return false;
 	arena_init(&scratch);
 	chart_make(&c, g, s, &scratch);
-	chart_show(out, &c);
+	if (at || word)
+		ok = chart_show_spot(out, &c, spot) ||
+		     err_set(e, word ? word : at, "stands nowhere there");
+	else
+		chart_show(out, &c);
 	arena_release(&scratch);
+	return ok;
 }

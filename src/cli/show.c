@@ -165,8 +165,12 @@ render(struct episode *e, const struct draft *d, const struct run *run)
 static enum outcome
 render_tags(struct episode *e, const struct draft *d, const struct run *run)
 {
-	tamis_tags(run->grammar, d->script, &e->out);
-	return OUTCOME_CLEAN;
+	const char *at = request_given(run->request, "at");
+	const char *word = request_given(run->request, "word");
+
+	if (tamis_tags(run->grammar, d->script, at, word, &e->out, &e->err))
+		return OUTCOME_CLEAN;
+	return OUTCOME_UNUSABLE;
 }
 
 static enum outcome
@@ -174,10 +178,16 @@ run_show(const struct request *r)
 {
 	struct run run = {.look = look_stdout(), .render = render, .request = r};
 
-	if (r->tags)
+	if (r->tags || request_given(r, "at") || request_given(r, "word"))
 		run.render = render_tags;
 	return episodes_run(&run);
 }
+
+static const struct choice own[] = {
+    {"at", "TIME", "the words of the line at 1:20, and the rules that failed there"},
+    {"word", "WORD", "where this word stands, and all rules that failed there"},
+    {0},
+};
 
 const struct command command_show = {
     .name = "show",
@@ -188,7 +198,11 @@ const struct command command_show = {
 	"time, and the words that became a measure, an ingredient, a step and so on in\n"
 	"colour, or in brackets where there is no terminal. With --tags a line for each\n"
 	"word: the word, the classes that the lexicon gives it, and the rules that took\n"
-	"it, pass by pass, the innermost first. - reads standard input.\n",
+	"it, pass by pass, the innermost first. With --at or --word those lines for some\n"
+	"words, and below each the rules that began there and failed: what each took,\n"
+	"what it wanted next, and what stood there. --at alone names those that took\n"
+	"more than one word. - reads standard input.\n",
     .options = "region tags grammar",
+    .own = own,
     .run = run_show,
 };

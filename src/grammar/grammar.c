@@ -191,13 +191,27 @@ mark_words(struct grammar *g)
 	g->unknown = e;
 }
 
+/* True where the pass reads what a pass above it made. */
+static bool
+finds_its_source(const struct grammar *g, const struct rulepass *p, struct err *e)
+{
+	for (size_t i = 0; i < g->passes; i++)
+		if (str_is(g->pass[i].name, p->from))
+			return true;
+	return p->from.n == 0 ||
+	       err_set(e, "grammar",
+		   "pass %.*s is from %.*s, and no pass above is called so", (int)p->name.n,
+		   p->name.p, (int)p->from.n, p->from.p);
+}
+
 static bool
 compile_passes(struct grammar *g, struct err *e)
 {
 	if (g->book.pass.n > PASSES_MAX)
 		return err_set(e, "grammar", "has more than %d passes", PASSES_MAX);
 	for (size_t i = 0; i < g->book.pass.n; i++, g->passes++)
-		if (!pass_compile(&g->pass[i], &g->book.pass.v[i], &g->lexicon, e))
+		if (!finds_its_source(g, &g->book.pass.v[i], e) ||
+		    !pass_compile(&g->pass[i], &g->book.pass.v[i], &g->lexicon, e))
 			return false;
 	return true;
 }

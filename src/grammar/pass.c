@@ -1,16 +1,18 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * Compiles a pass: gives each distinct look of a node a tag byte, writes the
- * rules as one PCRE2 pattern over those bytes, and matches it.
+ * Compiles a pass: gives each distinct look of a node a tag byte and writes the
+ * rules as one PCRE2 pattern over those bytes.
  */
 #include "grammar/pass.h"
+
+#include <assert.h>
 
 #define PCRE2_CODE_UNIT_WIDTH 8
 #include <pcre2.h>
 
 #include "base/buf.h"
 
-enum { TAGS_MAX = 256, FIELDS_MAX = 64, MATCH_LIMIT = 2000000 };
+enum { TAGS_MAX = 256 };
 
 /* What the rules of a pass can see of a node. */
 struct look {
@@ -128,9 +130,15 @@ put_atom(struct buf *b, const struct looks *k, const struct atom *a)
 	}
 }
 
+/* What a pattern is written from and into. */
+struct writing {
+	struct buf b;
+	const struct looks *looks;
+	bool followed; /* callouts tell pass_follow() how far it gets */
+};
+
 static void
-put_op(struct buf *b, const struct looks *k, struct compiled_rule *r, const struct op *op,
-    struct arena *a)
+put_op(struct writing *w, struct compiled_rule *r, const struct op *op)
 {
 	static const char *const opening[] = {
 	    [OP_OPEN] = "(?:",
@@ -145,13 +153,33 @@ put_op(struct buf *b, const struct looks *k, struct compiled_rule *r, const stru
 	};
 
 	if (op->kind == OP_ATOM)
-		put_atom(b, k, &op->atom);
+		put_atom(&w->b, w->looks, &op->atom);
 	else if (op->kind == OP_REPEAT)
-		buf_put(b, op->text);
+		buf_put(&w->b, op->text);
 	else
-		buf_put_z(b, opening[op->kind]);
+		buf_put_z(&w->b, opening[op->kind]);
 	if (op->kind == OP_FIELD)
-		vec_push(a, &r->group, (struct group){op->field});
+		vec_push(w->b.arena, &r->group, (struct group){op->field});
+}
+
+/* A callout before each node or look, ">4", and one behind each look that held,
+ * "<4", where 4 is the number of the operation. */
+static void
+put_ops(struct writing *w, struct compiled_rule *r)
+{
+	const struct rule *rule = r->rule;
+
+	for (size_t i = 0; i < rule->op.n; i++) {
+		size_t end = rule_item_end(rule, i), first = i;
+		bool told = w->followed && (rule->op.v[i].kind == OP_ATOM || end > i);
+
+		if (told)
+			buf_fmt(&w->b, "(?C'>%zu')", first);
+		for (put_op(w, r, &rule->op.v[i]); i < end; put_op(w, r, &rule->op.v[i]))
+			i++;
+		if (told && end > first)
+			buf_fmt(&w->b, "(?C'<%zu')", first);
+	}
 }
 
 /* True where a match of the rule is to be judged by more than its words. */
@@ -168,29 +196,27 @@ is_judged(const struct rule *r)
 }
 
 static struct str
-write_pattern(
-    struct pass *p, const struct rulepass *from, const struct looks *k, struct arena *a)
+write_pattern(struct pass *p, const struct rulepass *from, struct writing *w)
 {
-	struct buf b = buf_in(a);
+	struct buf *b = &w->b;
 	uint32_t group = 1;
 
-	buf_put_z(&b, "(?:");
+	buf_put_z(b, w->followed ? "(*NO_START_OPT)(?:" : "(?:");
 	for (size_t i = 0; i < from->rule.n; i++) {
 		const struct rule *rule = from->rule.v[i];
 		struct compiled_rule r = {.rule = rule, .first_group = group};
 
-		buf_put_z(&b, i ? "|(?:" : "(?:");
-		for (size_t j = 0; j < rule->op.n; j++)
-			put_op(&b, k, &r, &rule->op.v[j], a);
-		buf_put_char(&b, ')');
+		buf_put_z(b, i ? "|(?:" : "(?:");
+		put_ops(w, &r);
+		buf_put_char(b, ')');
 		if (is_judged(rule))
-			buf_fmt(&b, "(?C'%zu')", i);
-		buf_fmt(&b, "(*MARK:%zu)", i);
+			buf_fmt(b, "(?C'%zu')", i);
+		buf_fmt(b, "(*MARK:%zu)", i);
 		group += (uint32_t)r.group.n;
-		vec_push(a, &p->rule, r);
+		vec_push(b->arena, &p->rule, r);
 	}
-	buf_put_char(&b, ')');
-	return buf_str(&b);
+	buf_put_char(b, ')');
+	return buf_str(b);
 }
 
 static bool
@@ -208,26 +234,49 @@ compile(struct pass *p, struct str pattern, struct err *e)
 		    (int)p->name.n, p->name.p, (const char *)message,
 		    (int)(pattern.n - at < 40 ? pattern.n - at : 40), pattern.p + at);
 	}
-	pcre2_jit_compile(p->code, PCRE2_JIT_COMPLETE);
 	return true;
 }
 
-bool
-pass_compile(struct pass *p, const struct rulepass *from, struct lexicon *x, struct err *e)
+static bool
+compile_rules(struct pass *p, const struct rulepass *from, const struct lexicon *x,
+    struct writing *w, struct err *e)
 {
 	struct arena scratch;
 	struct looks *k;
 	bool ok;
 
 	arena_init(&scratch);
-	k = arena_new(&scratch, struct looks);
+	w->looks = k = arena_new(&scratch, struct looks);
 	k->named = arena_array(&scratch, x->entry.n, uint8_t);
 	*p = (struct pass){.name = from->name, .from = from->from};
-	p->tag_of_entry = arena_array(x->arena, x->entry.n, uint8_t);
+	p->tag_of_entry = arena_array(w->b.arena, x->entry.n, uint8_t);
 	mark_mentions(k, from);
-	ok = give_tags(p, k, x, e) && compile(p, write_pattern(p, from, k, x->arena), e);
+	ok = give_tags(p, k, x, e) && compile(p, write_pattern(p, from, w), e);
 	arena_release(&scratch);
 	return ok;
+}
+
+bool
+pass_compile(struct pass *p, const struct rulepass *from, struct lexicon *x, struct err *e)
+{
+	struct writing w = {.b = buf_in(x->arena)};
+
+	if (!compile_rules(p, from, x, &w, e))
+		return false;
+	pcre2_jit_compile(p->code, PCRE2_JIT_COMPLETE);
+	return true;
+}
+
+void
+pass_compile_rule(struct pass *p, struct rule *r, const struct lexicon *x, struct arena *a)
+{
+	struct writing w = {.b = buf_in(a), .followed = true};
+	struct rulepass alone = {.name = r->name, .rule = {&r, 1, 1}};
+	struct err e = {0};
+	bool ok = compile_rules(p, &alone, x, &w, &e);
+
+	assert(ok);
+	(void)ok;
 }
 
 void
@@ -235,108 +284,4 @@ pass_release(struct pass *p)
 {
 	pcre2_code_free(p->code);
 	p->code = NULL;
-}
-
-/* ---- matching ----------------------------------------------------------- */
-
-struct matcher {
-	struct arena arena; /* holds this struct's own memory */
-	pcre2_match_data *data;
-	pcre2_match_context *context;
-	pcre2_jit_stack *stack;
-};
-
-struct matcher *
-matcher_new(void)
-{
-	struct arena a;
-	struct matcher *m;
-
-	arena_init(&a);
-	m = arena_new(&a, struct matcher);
-	m->data = pcre2_match_data_create(1000, NULL);
-	m->context = pcre2_match_context_create(NULL);
-	m->stack = pcre2_jit_stack_create(64 * 1024, 4 * 1024 * 1024, NULL);
-	pcre2_set_match_limit(m->context, MATCH_LIMIT);
-	pcre2_jit_stack_assign(m->context, NULL, m->stack);
-	m->arena = a;
-	return m;
-}
-
-void
-matcher_free(struct matcher *m)
-{
-	struct arena a;
-
-	if (!m)
-		return;
-	pcre2_match_data_free(m->data);
-	pcre2_match_context_free(m->context);
-	pcre2_jit_stack_free(m->stack);
-	a = m->arena;
-	arena_release(&a);
-}
-
-static void
-take_fields(const struct compiled_rule *r, const PCRE2_SIZE *o, size_t pairs,
-    struct rule_match *out)
-{
-	for (size_t i = 0; i < r->group.n; i++) {
-		size_t g = r->first_group + i;
-
-		if (g < pairs && o[2 * g] != PCRE2_UNSET)
-			out->field[out->fields++] = (struct field_span){r->group.v[i].field,
-			    {(uint32_t)o[2 * g], (uint32_t)o[2 * g + 1]}};
-	}
-}
-
-/* What the callouts of one call of pcre2_match need. */
-struct judging {
-	const struct pass *pass;
-	const struct judge *judge;
-};
-
-/* PCRE2 calls it where a judged rule has matched: 0 takes the match, 1 tries on. */
-static int
-judge_match(pcre2_callout_block *b, void *data)
-{
-	const struct judging *j = data;
-	const struct compiled_rule *r;
-	struct field_span field[FIELDS_MAX];
-	struct rule_match m;
-	uint64_t index = 0;
-
-	str_to_u64((struct str){(const char *)b->callout_string, b->callout_string_length},
-	    &index);
-	r = &j->pass->rule.v[index];
-	m = (struct rule_match){
-	    r->rule, {(uint32_t)b->start_match, (uint32_t)b->current_position}, field, 0};
-	if (r->group.n > FIELDS_MAX || b->start_match >= b->current_position)
-		return 0;
-	take_fields(r, b->offset_vector, b->capture_top, &m);
-	return !j->judge->accepts(j->judge->state, &m);
-}
-
-bool
-pass_match(const struct pass *p, struct matcher *m, struct subject s, struct arena *a,
-    struct rule_match *out)
-{
-	struct judging j = {p, &s.judge};
-	const PCRE2_SIZE *o;
-	const struct compiled_rule *r;
-	uint64_t index = 0;
-	int rc;
-
-	pcre2_set_callout(m->context, s.judge.accepts ? judge_match : NULL, &j);
-	rc = pcre2_match(p->code, s.tag, s.n, s.from, PCRE2_NOTEMPTY, m->data, m->context);
-	if (rc <= 0)
-		return false;
-	o = pcre2_get_ovector_pointer(m->data);
-	str_to_u64(str_of((const char *)pcre2_get_mark(m->data)), &index);
-	r = &p->rule.v[index];
-	*out = (struct rule_match){r->rule, {(uint32_t)o[0], (uint32_t)o[1]}, NULL, 0};
-	if (r->group.n)
-		out->field = arena_array(a, r->group.n, struct field_span);
-	take_fields(r, o, (size_t)rc, out);
-	return true;
 }

@@ -32,6 +32,10 @@ struct pass {
 /* Compiles one pass; the entries of the lexicon are all in by now. */
 bool pass_compile(
     struct pass *p, const struct rulepass *from, struct lexicon *x, struct err *e);
+/* Compiles one rule of a grammar whose passes compiled, as a pass of its own that
+ * pass_follow() can follow; allocated in the arena. */
+void pass_compile_rule(
+    struct pass *p, struct rule *r, const struct lexicon *x, struct arena *a);
 void pass_release(struct pass *p);
 
 struct field_span {
@@ -68,5 +72,17 @@ struct subject {
 };
 bool pass_match(const struct pass *p, struct matcher *m, struct subject s, struct arena *a,
     struct rule_match *out);
+
+/* How far a rule gets from one tag on. */
+struct reach {
+	bool fits;            /* the pattern does, and the judge took it */
+	bool refused;         /* the pattern did, and the judge did not take it */
+	struct span span;     /* the tags it took; where it does not fit, until it stuck */
+	VEC(uint32_t) wanted; /* the operations looked for where it stuck */
+};
+
+/* Follows the one rule of p, made by pass_compile_rule(), from tag[from] on. */
+void pass_follow(const struct pass *p, struct matcher *m, struct subject s, struct arena *a,
+    struct reach *out);
 
 #endif

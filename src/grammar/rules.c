@@ -142,7 +142,7 @@ read_class_atom(struct rule_reader *r, struct str *s, struct op *op)
 	op->kind = OP_ATOM;
 	if (!read_classes(r, str_cut(*s, 1, end), &op->atom))
 		return false;
-	take(s, end + 1);
+	op->text = take(s, end + 1);
 	return true;
 }
 

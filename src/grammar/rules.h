@@ -7,6 +7,7 @@
 #ifndef TAMIS_RULES_H
 #define TAMIS_RULES_H
 
+#include "base/buf.h"
 #include "grammar/lexicon.h"
 
 enum op_kind {
@@ -33,7 +34,7 @@ struct atom {
 
 struct op {
 	enum op_kind kind;
-	struct str text; /* of a repeat */
+	struct str text; /* of a repeat, and of classes: "<FOOD -ACTION>" */
 	unsigned field;  /* of OP_FIELD: number in grammar's field names */
 	struct atom atom;
 };
@@ -67,6 +68,12 @@ struct rulebook {
 	VEC(struct str) field; /* names by number */
 	VEC(struct rulepass) pass;
 };
+
+/* Where the item that begins with operation i ends: the operation that closes a
+ * look (&, !), else i itself. */
+size_t rule_item_end(const struct rule *r, size_t i);
+/* The item that begins with operation i, as a .gram file writes it. */
+void rule_put_item(struct buf *b, const struct rule *r, size_t i);
 
 /* Reads one .gram file; passes and rules are added in file order. */
 bool rules_read(struct rulebook *b, struct str data, const char *name, struct err *e);

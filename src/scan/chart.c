@@ -70,20 +70,23 @@ reduce(const struct running *r, const struct rule_match *m)
 	vec_push(r->c->arena, &r->to->node, n);
 }
 
-/* The level that a pass reads: that of the pass it names, else the top. */
-static uint32_t
-level_read_by(const struct chart *c, const struct pass *p)
+uint32_t
+chart_read_by(const struct chart *c, size_t pass)
 {
-	for (uint32_t i = 0; p->from.n && i + 1 < c->levels; i++)
-		if (str_is(c->g->pass[i].name, p->from))
-			return i + 1;
-	return (uint32_t)c->top;
+	const struct pass *p = c->g->pass;
+	size_t i = pass;
+
+	while (i > 0 && (p[pass].from.n ? !str_is(p[i - 1].name, p[pass].from)
+					: p[i - 1].from.n > 0))
+		i--;
+	return (uint32_t)i;
 }
 
 static void
-run_pass(struct chart *c, const struct pass *p, struct matcher *m)
+run_pass(struct chart *c, size_t pass, struct matcher *m)
 {
-	uint32_t level = level_read_by(c, p);
+	const struct pass *p = &c->g->pass[pass];
+	uint32_t level = chart_read_by(c, pass);
 	const struct level *from = &c->level[level];
 	struct level *to = &c->level[c->levels];
 	struct running r = {c, from, to, level};
@@ -115,8 +118,26 @@ chart_make(
 	for (uint32_t i = 0; i < c->tokens.token.n; i++)
 		vec_push(a, &c->level[0].node, (struct node){i, i + 1, RAW});
 	for (size_t i = 0; i < g->passes; i++)
-		run_pass(c, &g->pass[i], m);
+		run_pass(c, i, m);
 	matcher_free(m);
+}
+
+void
+chart_follow(struct chart *c, size_t pass, const struct pass *alone, struct follower *f)
+{
+	uint32_t level = chart_read_by(c, pass);
+	struct running r = {c, &c->level[level], NULL, level};
+	const uint8_t *tags = make_tags(c, alone, r.from);
+
+	for (size_t i = 0; i < f->n; i++) {
+		const struct node *n = level_at(r.from, f->token[i]);
+		struct subject s = {
+		    tags, r.from->node.n, (size_t)(n - r.from->node.v), {accepts, &r}};
+
+		f->begins[i] = n->beg == f->token[i];
+		if (f->begins[i])
+			pass_follow(alone, f->matcher, s, c->arena, &f->reach[i]);
+	}
 }
 
 const struct level *

@@ -46,6 +46,23 @@ struct chart {
 void chart_make(
     struct chart *c, const struct grammar *g, const struct script *s, struct arena *a);
 
+/* The number of the level that a pass reads. */
+uint32_t chart_read_by(const struct chart *c, size_t pass);
+
+/* Tokens to follow a rule from. */
+struct follower {
+	struct matcher *matcher;
+	const uint32_t *token;
+	size_t n;
+	bool *begins;        /* for each: a node of the level that is read begins there */
+	struct reach *reach; /* for each that does: in nodes of that level */
+};
+
+/* Follows a rule of the pass, compiled alone, from each token; fills `begins` and
+ * `reach`. The chart is as before afterwards. */
+void chart_follow(
+    struct chart *c, size_t pass, const struct pass *alone, struct follower *f);
+
 /* The level that all passes are done on. */
 const struct level *chart_top(const struct chart *c);
 /* The level that a pass made; NULL when there is no such pass. */

@@ -4,9 +4,11 @@
  */
 #include "scan/show.h"
 
+#include "base/fold.h"
 #include "base/print.h"
+#include "scan/miss.h"
 
-enum { TIME_COLUMNS = 7, WORD_COLUMNS = 20, CLASSES_COLUMNS = 40 };
+enum { TIME_COLUMNS = 7, WORD_COLUMNS = 20, CLASSES_COLUMNS = 40, MISS_COLUMNS = 13 };
 
 /* Blanks up to the column where the next field begins; one at least. */
 static void
@@ -72,21 +74,91 @@ put_rules(struct buf *out, const struct chart *c, uint32_t token)
 	}
 }
 
+static void
+put_token(struct buf *out, const struct chart *c, uint32_t i)
+{
+	const struct token *t = &c->tokens.token.v[i];
+	size_t line = out->n;
+
+	put_time(out, c, t);
+	buf_fmt(out, "  %.*s", (int)t->norm.n, t->norm.p);
+	pad(out, line, TIME_COLUMNS + WORD_COLUMNS);
+	put_classes(out, &c->g->lexicon, &t->entry->classes);
+	pad(out, line, TIME_COLUMNS + WORD_COLUMNS + CLASSES_COLUMNS);
+	put_rules(out, c, i);
+	while (out->v[out->n - 1] == ' ')
+		out->n--;
+	buf_put_char(out, '\n');
+}
+
 void
 chart_show(struct buf *out, const struct chart *c)
 {
-	for (uint32_t i = 0; i < c->tokens.token.n; i++) {
-		const struct token *t = &c->tokens.token.v[i];
-		size_t line = out->n;
+	for (uint32_t i = 0; i < c->tokens.token.n; i++)
+		put_token(out, c, i);
+}
 
-		put_time(out, c, t);
-		buf_fmt(out, "  %.*s", (int)t->norm.n, t->norm.p);
-		pad(out, line, TIME_COLUMNS + WORD_COLUMNS);
-		put_classes(out, &c->g->lexicon, &t->entry->classes);
-		pad(out, line, TIME_COLUMNS + WORD_COLUMNS + CLASSES_COLUMNS);
-		put_rules(out, c, i);
-		while (out->v[out->n - 1] == ' ')
-			out->n--;
-		buf_put_char(out, '\n');
+/* The time of the last cue that begins no later. */
+static int64_t
+begin_of(const struct script *s, int64_t at_ms)
+{
+	int64_t begin = -1;
+
+	for (size_t i = 0; i < s->cues; i++)
+		if (s->cue[i].beg_ms <= at_ms && s->cue[i].beg_ms > begin)
+			begin = s->cue[i].beg_ms;
+	return begin;
+}
+
+/* True where the word is one of those of the token: "oil" of "olive oil". */
+static bool
+has_word(struct str norm, struct str word)
+{
+	while (norm.p)
+		if (str_is(str_next(&norm, ' '), word))
+			return true;
+	return false;
+}
+
+static bool
+is_near(const struct miss *m, const struct sought *spot)
+{
+	return spot->word.n || m->reach.fits || m->reach.refused ||
+	       m->reach.span.end > m->reach.span.beg + 1;
+}
+
+static bool
+is_at(const struct chart *c, uint32_t token, const struct sought *spot, int64_t begin)
+{
+	const struct token *t = &c->tokens.token.v[token];
+
+	return (spot->at_ms < 0 || c->script->cue[t->cue].beg_ms == begin) &&
+	       (!spot->word.n || str_is(t->norm, spot->word) ||
+		   has_word(t->norm, spot->word));
+}
+
+bool
+chart_show_spot(struct buf *out, struct chart *c, struct sought spot)
+{
+	int64_t begin = begin_of(c->script, spot.at_ms);
+	VEC(uint32_t) token = {0};
+	const struct misses *found;
+
+	spot.word = fold_word(c->arena, spot.word);
+	for (uint32_t i = 0; i < c->tokens.token.n; i++)
+		if (is_at(c, i, &spot, begin))
+			vec_push(c->arena, &token, i);
+	if (token.n == 0)
+		return false;
+	found = misses_find(c, token.v, token.n);
+	for (size_t i = 0; i < token.n; i++) {
+		put_token(out, c, token.v[i]);
+		for (size_t k = 0; k < found[i].miss.n; k++) {
+			if (!is_near(&found[i].miss.v[k], &spot))
+				continue;
+			buf_fmt(out, "%*s", MISS_COLUMNS, "- ");
+			miss_put(out, c, &found[i].miss.v[k]);
+		}
 	}
+	return true;
 }

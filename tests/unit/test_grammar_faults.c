@@ -143,6 +143,7 @@ limits_are_told(void **state)
 	    many(*state, "", "pass p%\nrule r -> X : <FOOD>\n", PASSES_MAX + 1), NULL};
 	struct small classes = {
 	    words, many(*state, "pass p\nrule r -> X : <", "C% ", CLASSES_MAX), NULL};
+	struct small orphan = {words, "pass p from q\nrule r -> X : <FOOD>\n", NULL};
 	struct err e = {0};
 	struct grammar *g;
 
@@ -154,6 +155,8 @@ limits_are_told(void **state)
 	assert_true(has_fault(*state, &passes, "grammar",
 	    arena_fmt(*state, "0:0: has more than %d passes", PASSES_MAX).p));
 	assert_true(has_fault(*state, &classes, "en/small.gram", "2:"));
+	assert_true(has_fault(*state, &orphan, "grammar",
+	    "0:0: pass p is from q, and no pass above is called so"));
 	g = small_open(*state, &few, &e);
 	assert_non_null(g);
 	assert_int_equal(g->pass[0].tags, 201);
