@@ -5,8 +5,9 @@
  */
 #include "assemble/stepper.h"
 
-/* Tokens between a food and an amount that is told of it. */
-#define APART_MAX 24
+/* Tokens between a food and a weight, and a count, that is told of it. */
+#define APART_MAX 12
+#define COUNT_APART_MAX 8
 
 static void
 use_ingredient(struct stepper *k, int at)
@@ -47,12 +48,17 @@ takes_food(const struct deed *d)
 }
 
 static bool
+is_water(const struct mention *x)
+{
+	return str_is_z(x->group, "water");
+}
+
+static bool
 is_generic(const struct maker *m, const struct mention *x)
 {
 	const struct entry *e = lexicon_find(&m->g->lexicon, lexicon_key(m->a, x->key));
 
-	return str_is_z(x->group, "water") ||
-	       (e && entry_reading(e, grammar_class(m->g, "GENERICFOOD")));
+	return is_water(x) || (e && entry_reading(e, grammar_class(m->g, "GENERICFOOD")));
 }
 
 /* Seldom measured, so that a bare mention brings it in. */
@@ -134,6 +140,24 @@ is_wide_word_for(const struct dish *d, const struct mention *x)
 	return false;
 }
 
+static bool
+has_verb_of(const struct maker *m, const struct clause *q, const char *rule)
+{
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return verb && str_is_z(m->c.made.v[verb->made].rule->name, rule);
+}
+
+/* "you'll need rice, onions and stock"; "you need your dough" is made before */
+static bool
+asks_for(const struct maker *m, const struct clause *q, const struct mention *x)
+{
+	return q->kind == CLAUSE_HAVE && has_verb_of(m, q, "have.ask") &&
+	       x->node->beg >= chart_top(&m->c)->node.v[q->verb].end &&
+	       !token_has(m, x->node->beg, "DET") && !token_has(m, x->node->beg - 1, "DET");
+}
+
 /* May this mention begin a line of the ingredient list? */
 static bool
 introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
@@ -149,27 +173,27 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		       (x->amount.present && is_seasoning(x));
 	if (measured)
 		return true;
+	if (x->amount.present && is_water(x))
+		return true;
 	if (is_generic(k->m, x) || gather_is_name(k->m, x->node))
 		return false;
 	if (x->amount.present || is_fragment(k->m, q))
 		return true;
+	/* "in goes the stock"; "the pie goes in the oven" is of what is there */
 	if (q->kind == CLAUSE_GO && d->action.n == 0)
-		return !is_wide_word_for(&k->m->d->dish[k->dish], x);
+		return !is_wide_word_for(&k->m->d->dish[k->dish], x) && !d->appliance &&
+		       !d->duration.present;
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
 		return takes_food(d);
-	return !x->definite && (d->listing || is_seasoning(x));
+	return !x->definite && (asks_for(k->m, q, x) || d->listing || is_seasoning(x));
 }
 
 /* "that's four cups of milk", "there's four cups in it": tells, adds nothing. */
 static bool
 states_again(const struct maker *m, const struct clause *q)
 {
-	const struct node *verb =
-	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
-
 	return q->kind == CLAUSE_BE ||
-	       (q->kind == CLAUSE_HAVE && verb &&
-		   str_is_z(m->c.made.v[verb->made].rule->name, "have.there"));
+	       (q->kind == CLAUSE_HAVE && has_verb_of(m, q, "have.there"));
 }
 
 static bool
@@ -339,13 +363,17 @@ add_amount_alone(struct stepper *k, const struct clause *q, uint32_t at)
 {
 	struct mention x = k->last;
 	uint32_t token = chart_top(&k->m->c)->node.v[at].beg;
+	bool counted;
 
 	if (!x.item.n || token > x.node->end + APART_MAX || q->kind == CLAUSE_CHAT ||
 	    q->kind == CLAUSE_NOT || q->other || !amount_alone(k->m, q, at, &x.amount))
 		return;
+	counted = !x.amount.unit || x.amount.unit->dimension == DIM_COUNT;
+	if (counted && token > x.node->end + COUNT_APART_MAX)
+		return;
 	k->said = x.amount;
 	x.node = &chart_top(&k->m->c)->node.v[at];
-	ingredient_add(k->m, k->dish, k->part, &x, true);
+	ingredient_add(k->m, k->dish, k->part, &x, !counted || !x.amount.unit);
 	k->last = (struct mention){0};
 }
 

@@ -31,6 +31,36 @@ is_bare(const struct mention *x)
 	return !x->amount.known && !x->size.present;
 }
 
+static bool
+has_word(struct str words, struct str word)
+{
+	while (words.p)
+		if (str_is(str_next(&words, ' '), word))
+			return true;
+	return false;
+}
+
+/* What a plate is built on: told once with its amount, then by a shorter name. */
+static bool
+is_main(struct str group)
+{
+	static const char *const groups[] = {"poultry", "beef", "pork", "lamb", "veal",
+	    "game", "fish", "shellfish", "rice", "pasta", "noodle", "ground-meat"};
+
+	for (size_t i = 0; i < sizeof groups / sizeof *groups; i++)
+		if (str_is_z(group, groups[i]))
+			return true;
+	return false;
+}
+
+/* "the chicken" for chicken thighs, "the rice" for basmati */
+static bool
+names_shortly(struct str group, struct str item, struct str shorter)
+{
+	return is_main(group) && shorter.n &&
+	       (has_word(item, shorter) || str_is(group, shorter));
+}
+
 static int
 find(const struct part *p, const struct mention *x)
 {
@@ -40,8 +70,23 @@ find(const struct part *p, const struct mention *x)
 	for (size_t i = 0; (is_bare(x) || x->definite) && i < p->ingredients; i++)
 		if (ends_with_words(p->ingredient[i].key, x->key) ||
 		    ends_with_words(p->ingredient[i].item, x->item) ||
-		    ends_with_words(x->key, p->ingredient[i].key))
+		    ends_with_words(x->key, p->ingredient[i].key) ||
+		    names_shortly(p->ingredient[i].group, p->ingredient[i].item, x->head))
 			return (int)i;
+	return -1;
+}
+
+/* "so the chicken: four chicken thighs": the same, named in full with its amount. */
+static int
+find_shorter(const struct part *p, const struct mention *x)
+{
+	for (size_t i = 0; x->amount.known && i < p->ingredients; i++) {
+		const struct ingredient *g = &p->ingredient[i];
+
+		if (!g->amount.known && !g->size.present && str_is(g->group, x->group) &&
+		    names_shortly(x->group, x->item, g->key))
+			return (int)i;
+	}
 	return -1;
 }
 
@@ -216,8 +261,15 @@ ingredient_add(
 		merge(m, &p->ingredient[at], x);
 		return at;
 	}
-	if (is_bare(x) && x->definite && is_elsewhere(d, part, x))
+	if (is_bare(x) && (x->definite || is_main(x->group)) && is_elsewhere(d, part, x))
 		return -1;
+	at = find_shorter(p, x);
+	if (at >= 0) {
+		p->ingredient[at].item = x->item;
+		p->ingredient[at].key = x->key;
+		merge(m, &p->ingredient[at], x);
+		return at;
+	}
 	if (!introduces || x->share)
 		return -1;
 	return add_new(m, p, x);

@@ -102,6 +102,11 @@ bool portion_find(const struct maker *m, struct span food, struct portion *out);
 void clauses_cut(struct maker *m);
 /* outline.c: makes the dishes and parts, and gives clauses their place. */
 void outline_make(struct maker *m);
+/* name.c: the words of a token as said, in lower case. */
+struct str token_said(const struct maker *m, const struct token *t);
+/* How a recipe prints a food token, nicknames by their proper name; as said
+ * where it has no reading as a food (NULL). */
+struct str food_name(const struct maker *m, const struct token *t, const struct reading *r);
 /* mention.c: what an ING node says; several for an INGS node. */
 size_t mentions_of(
     const struct maker *m, const struct node *n, struct mention *out, size_t room);

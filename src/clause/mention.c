@@ -5,23 +5,6 @@
  *     "two large onions, finely chopped" -> large onion(s) | 2 | finely chopped
  */
 #include "clause/maker.h"
-#include "grammar/inflect.h"
-
-/* The last word of a lemma put in the plural. */
-static struct str
-plural_of(const struct maker *m, const struct lexeme *l)
-{
-	struct str given = lexeme_get(l, "plural");
-	size_t cut = l->lemma.n;
-
-	if (lexeme_has(l, "mass"))
-		return l->lemma;
-	while (cut > 0 && l->lemma.p[cut - 1] != ' ')
-		cut--;
-	if (!given.n)
-		given = inflect_plural(m->a, str_cut(l->lemma, cut, l->lemma.n));
-	return arena_fmt(m->a, "%.*s%.*s", (int)cut, l->lemma.p, (int)given.n, given.p);
-}
 
 static void
 put_word(struct buf *b, struct str word)
@@ -29,68 +12,6 @@ put_word(struct buf *b, struct str word)
 	if (b->n && word.n)
 		buf_put_char(b, ' ');
 	buf_put(b, word);
-}
-
-/* The words of a token as said, lower case. */
-static struct str
-said_words(const struct maker *m, const struct token *t)
-{
-	struct str s = words_of(m, t->text);
-	char *p = arena_alloc(m->a, s.n + 1, 1);
-
-	for (size_t i = 0; i < s.n; i++)
-		p[i] = to_lower(s.p[i]);
-	return (struct str){p, s.n};
-}
-
-/* "Worcestershire sauce": the first words of the lemma take a capital. */
-static struct str
-proper_words(const struct maker *m, const struct reading *r)
-{
-	struct str s = arena_str(
-	    m->a, r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma);
-	uint64_t words = 0, seen = 0;
-
-	str_to_u64(lexeme_get(r->lexeme, "proper"), &words);
-	for (size_t i = 0; i < s.n && seen < words; i++)
-		if (i == 0 || s.p[i - 1] == ' ') {
-			((char *)s.p)[i] = to_upper(s.p[i]);
-			seen++;
-		}
-	return s;
-}
-
-/* "yoghurt" for yogurt: another spelling of the lemma, and no nickname: near in
- * length, the same beginning, few letters apart. */
-static bool
-is_spelling(struct str said, struct str lemma)
-{
-	size_t same = 0, tail = 0, longer = said.n > lemma.n ? said.n : lemma.n;
-
-	if (said.n + 2 < lemma.n || lemma.n + 2 < said.n || str_starts(lemma, said))
-		return false;
-	while (same < said.n && same < lemma.n && said.p[same] == lemma.p[same])
-		same++;
-	while (tail + same < said.n && tail + same < lemma.n &&
-	       said.p[said.n - 1 - tail] == lemma.p[lemma.n - 1 - tail])
-		tail++;
-	return same >= 2 && same + tail < longer && longer - same - tail <= 2;
-}
-
-/* How a recipe prints a food token: nicknames by their proper name. */
-static struct str
-food_words(const struct maker *m, const struct token *t, const struct reading *r)
-{
-	struct str said = said_words(m, t), lemma;
-
-	if (!r)
-		return said;
-	if (lexeme_get(r->lexeme, "proper").n)
-		return proper_words(m, r);
-	if (is_spelling(said, r->lexeme->lemma))
-		return said;
-	lemma = r->form == FORM_PLURAL ? plural_of(m, r->lexeme) : r->lexeme->lemma;
-	return lemma;
 }
 
 static const struct reading *
@@ -123,15 +44,15 @@ sort_word(const struct maker *m, const struct token *t, struct buf *item, struct
 	}
 	if (r) {
 		if (!lexeme_has(r->lexeme, "vague"))
-			put_word(item, said_words(m, t));
+			put_word(item, token_said(m, t));
 		return;
 	}
 	if (token_reads(m, t, "PREPWORD") || token_reads(m, t, "PREPADV"))
-		put_word(prep, said_words(m, t));
+		put_word(prep, token_said(m, t));
 	else if (food_reading(m, t))
-		put_word(item, food_words(m, t, food_reading(m, t)));
+		put_word(item, food_name(m, t, food_reading(m, t)));
 	else if (token_reads(m, t, "UNLISTED"))
-		put_word(item, said_words(m, t));
+		put_word(item, token_said(m, t));
 }
 
 static struct str
@@ -163,7 +84,7 @@ read_food(const struct maker *m, const struct node *food, struct mention *x)
 		x->head = r->lexeme->lemma;
 		x->key = key.n ? key : r->lexeme->lemma;
 		x->group = lexeme_get(r->lexeme, "group");
-		put_word(&item, food_words(m, t, r));
+		put_word(&item, food_name(m, t, r));
 	}
 	x->item = buf_str(&item);
 	x->preparation = without_and(buf_str(&prep));
@@ -198,7 +119,7 @@ read_unlisted(const struct maker *m, struct field_nodes f, struct mention *x)
 	if (f.n == 1 && read_misheard(m, f.v, x))
 		return;
 	for (uint32_t i = f.v[0].beg; i < f.v[f.n - 1].end; i++)
-		put_word(&item, said_words(m, &m->c.tokens.token.v[i]));
+		put_word(&item, token_said(m, &m->c.tokens.token.v[i]));
 	x->item = x->key = x->head = buf_str(&item);
 }
 
@@ -372,6 +293,16 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 	x->more = says_more(m, n);
 }
 
+/* "dripping or lard, two tablespoons": as much of either */
+static bool
+is_food_first(const struct maker *m, const struct node *n)
+{
+	struct field_nodes food, amount;
+
+	return node_field(&m->c, n, "food", &food) &&
+	       node_field(&m->c, n, "amount", &amount) && food.v[0].beg < amount.v[0].beg;
+}
+
 static void
 amend(const struct maker *m, const struct node *n, struct mention *x)
 {
@@ -400,6 +331,8 @@ amend(const struct maker *m, const struct node *n, struct mention *x)
 			x->amount = other.amount;
 			return;
 		}
+		if (!x->amount.known && is_food_first(m, f.v))
+			x->amount = other.amount;
 		x->alternative = (struct alternative){other.item, other.amount};
 		x->has_alternative = other.item.n > 0;
 	}

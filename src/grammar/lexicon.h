@@ -22,13 +22,6 @@ classset_add(struct classset *s, unsigned id)
 	s->w[id / 64] |= (uint64_t)1 << (id % 64);
 }
 
-static inline void
-classset_join(struct classset *s, const struct classset *more)
-{
-	for (size_t i = 0; i < CLASS_WORDS; i++)
-		s->w[i] |= more->w[i];
-}
-
 static inline bool
 classset_has(const struct classset *s, unsigned id)
 {

@@ -117,10 +117,8 @@ static void
 add_plural(struct lexicon *x, struct str key, const struct lexeme *l)
 {
 	struct span word = {0, (uint32_t)key.n};
-	struct classset plurals = suffixed(x, &l->classes, "PL");
 	struct str form;
 
-	classset_join(&plurals, &l->classes);
 	for (uint32_t i = 0; i < key.n; i++)
 		if (key.p[i] == ' ')
 			word.beg = i + 1;
@@ -128,7 +126,7 @@ add_plural(struct lexicon *x, struct str key, const struct lexeme *l)
 		form = inflect_plural(x->arena, str_cut(key, word.beg, word.end));
 	form = lexicon_key(x->arena, form);
 	lexicon_add(x, with_word(x->arena, key, word, form),
-	    (struct reading){l, FORM_PLURAL, plurals});
+	    (struct reading){l, FORM_PLURAL, l->classes});
 }
 
 /* The word of a phrase that is inflected: the last part of its first word
