@@ -5,7 +5,7 @@
  */
 #include "base/print.h"
 #include "cli/answers.h"
-#include "folder/file.h"
+#include "folder/folder.h"
 
 #include <errno.h>
 #include <sys/stat.h>
@@ -45,19 +45,23 @@ put_errors(struct episode *e, const struct draft *d)
 static enum outcome
 store_one(struct episode *e, const struct draft *d, size_t dish, const struct run *run)
 {
-	struct buf text = buf_in(&e->arena), path = buf_in(&e->arena);
+	struct buf text = buf_in(&e->arena), name = buf_in(&e->arena);
+	struct page page = {.extension = run->writer->extension, .owner = e->name};
 	struct err err = {0};
+	enum put put;
 
-	buf_fmt(&path, "%s/", run->request->output);
-	tamis_package_name(&path, run->writer, d, dish);
-	buf_put(&e->out, buf_str(&path));
-	buf_put_char(&e->out, '\n');
-	buf_put_char(&path, '\0');
+	tamis_package_name(&name, run->writer, d, dish);
 	run->writer->write(d, run->grammar, &run->style, &text);
-	if (file_replace(path.v, buf_str(&text), &err))
-		return OUTCOME_CLEAN;
-	complain_of(&err);
-	return OUTCOME_MACHINE;
+	page.stem = str_cut(buf_str(&name), 0, name.n - strlen(page.extension) - 1);
+	page.text = buf_str(&text);
+	page.linked = true;
+	put = folder_put(run->context, &page, &err);
+	if (put != PUT_DONE) {
+		complain_of(&err);
+		return put == PUT_FAILED ? OUTCOME_MACHINE : OUTCOME_UNUSABLE;
+	}
+	buf_fmt(&e->out, "%s/%.*s\n", run->request->output, (int)name.n, name.v);
+	return OUTCOME_CLEAN;
 }
 
 /* A file for the episode, or one for each of its dishes. */
@@ -80,11 +84,50 @@ store_format(struct episode *e, const struct draft *d, const struct run *run)
 	return worst;
 }
 
+/* Makes the folder where there is none. */
+static bool
+open_folder(struct folder *f, struct episode *e, const struct request *r)
+{
+	struct err err = {0};
+
+	if (mkdir(r->output, 0777) != 0 && errno != EEXIST) {
+		complain("%s: can't be made: %s", r->output, strerror(errno));
+		return false;
+	}
+	if (!folder_open(f, &e->arena, r->output, &err)) {
+		complain_of(&err);
+		return false;
+	}
+	f->force = r->force != NULL;
+	folder_keep(f, e->path);
+	if (e->answers_path)
+		folder_keep(f, e->answers_path);
+	return true;
+}
+
+static enum outcome
+store_package(struct episode *e, const struct draft *d, const struct run *run)
+{
+	struct folder folder;
+	struct run one = *run;
+	enum outcome worst = OUTCOME_CLEAN, outcome;
+
+	if (!open_folder(&folder, e, run->request))
+		return OUTCOME_MACHINE;
+	one.context = &folder;
+	for (size_t i = 0; (one.writer = tamis_writer(i)); i++) {
+		if (!one.writer->package)
+			continue;
+		outcome = store_format(e, d, &one);
+		worst = outcome > worst ? outcome : worst;
+	}
+	return worst;
+}
+
 static enum outcome
 render(struct episode *e, const struct draft *d, const struct run *run)
 {
-	struct run one = *run;
-	enum outcome worst = OUTCOME_CLEAN, outcome;
+	enum outcome outcome;
 	size_t errors = put_errors(e, d);
 
 	answers_put_problems(&e->aside, e, d);
@@ -94,16 +137,8 @@ render(struct episode *e, const struct draft *d, const struct run *run)
 		    e->path, errors, errors == 1 ? " is" : "s are");
 		return OUTCOME_FINDINGS;
 	}
-	d = tamis_restyle(d, run->grammar, &run->style);
-	for (size_t i = 0; (one.writer = tamis_writer(i)); i++) {
-		if (!one.writer->package)
-			continue;
-		outcome = store_format(e, d, &one);
-		worst = outcome > worst ? outcome : worst;
-	}
-	if (worst == OUTCOME_CLEAN && errors)
-		worst = OUTCOME_FINDINGS;
-	return worst;
+	outcome = store_package(e, tamis_restyle(d, run->grammar, &run->style), run);
+	return outcome == OUTCOME_CLEAN && errors ? OUTCOME_FINDINGS : outcome;
 }
 
 static enum outcome
@@ -119,10 +154,6 @@ run_publish(const struct request *r)
 		complain("publish: name the folder with --output");
 		return OUTCOME_UNUSABLE;
 	}
-	if (mkdir(r->output, 0777) != 0 && errno != EEXIST) {
-		complain("%s: can't be made: %s", r->output, strerror(errno));
-		return OUTCOME_MACHINE;
-	}
 	return episodes_run(&run);
 }
 
@@ -132,9 +163,12 @@ const struct command command_publish = {
     .usage =
 	"tamis publish [OPTION...] --output FOLDER EPISODE\n\n"
 	"Writes the proof, the recipes, a card per dish, structured data, chapters, the\n"
-	"description and the shopping list, with a page that links them. Refuses while\n"
-	"an error is open, and lists which. - reads standard input.\n",
-    .options =
-	"output units servings scale style anyway answers video-url region profile grammar",
+	"description, the shopping list and what of the video to record again or to\n"
+	"caption, with a page that links them. The folder is made where there is none; a\n"
+	"file that is there is replaced only where tamis wrote it for this episode and\n"
+	"nobody changed it since. Refuses while an error is open, and lists which.\n"
+	"- reads standard input.\n",
+    .options = "output force units servings scale style anyway answers video-url region "
+	       "profile grammar",
     .run = run_publish,
 };

@@ -66,7 +66,7 @@ page_of(struct episode *e, const struct draft *d, struct str stem, const struct 
 	struct buf text = buf_in(&e->arena);
 
 	run->writer->write(d, run->grammar, &run->style, &text);
-	return (struct page){stem, run->writer->extension, e->name, buf_str(&text)};
+	return (struct page){stem, run->writer->extension, e->name, buf_str(&text), false};
 }
 
 /* A page for each dish, or one where the format is of a whole episode. */
@@ -242,7 +242,8 @@ const struct command command_write = {
 	"Reads timestamped scripts or captions and writes the recipes in them, one\n"
 	"per dish. The kind of script is told by its content. - reads standard input.\n"
 	"With a folder as --output, each dish gets a file of its own, and a file that\n"
-	"is there is replaced only where tamis wrote it and nobody changed it since.\n",
+	"is there is replaced only where tamis wrote it and nobody changed it since. A\n"
+	"name that ends in / is a folder's, which is made where there is none.\n",
     .options = "format output force units servings scale style answers video-url region "
 	       "profile grammar",
     .run = run_write,

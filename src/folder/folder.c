@@ -158,7 +158,7 @@ name_of(struct folder *f, const struct page *p)
 {
 	struct str name;
 
-	for (int i = 1; i < NUMBERS; i++) {
+	for (int i = 1; i < (p->linked ? 2 : NUMBERS); i++) {
 		const struct folder_entry *entry;
 
 		if (i == 1)
@@ -174,14 +174,22 @@ name_of(struct folder *f, const struct page *p)
 	return name;
 }
 
+static bool
+is_of_another(const struct folder *f, struct str name, struct str owner)
+{
+	const struct folder_entry *entry = entry_of(f, name);
+
+	return entry && !str_is(entry->owner, owner);
+}
+
 /* May the file be replaced? *same: it holds the text already. */
 static enum put
-look_at(struct folder *f, struct str name, struct str text, bool *same, struct err *e)
+look_at(struct folder *f, struct str name, const struct page *p, bool *same, struct err *e)
 {
 	const char *path = path_in(f, name);
 	struct str there = STR("");
 	struct stat st;
-	bool ours;
+	bool ours, foreign;
 
 	*same = false;
 	if (lstat(path, &st) != 0)
@@ -196,11 +204,14 @@ look_at(struct folder *f, struct str name, struct str text, bool *same, struct e
 	if (S_ISREG(st.st_mode) && !file_read(f->arena, path, &there, e))
 		return PUT_FAILED;
 	ours = S_ISREG(st.st_mode) && is_written(f, name, hash_of(f, there));
-	*same = ours && str_is(there, text);
-	if (ours || f->force || (S_ISREG(st.st_mode) && str_is(there, text)))
+	foreign = is_of_another(f, name, p->owner);
+	*same = ours && !foreign && str_is(there, p->text);
+	if ((ours && !foreign) || f->force ||
+	    (S_ISREG(st.st_mode) && str_is(there, p->text)))
 		return PUT_DONE;
 	err_set(e, path,
-	    entry_of(f, name)
+	    foreign ? "was written for another episode; --force replaces it"
+	    : entry_of(f, name)
 		? "was changed since tamis wrote it; --force replaces it"
 		: "is there and was not written by tamis; --force replaces it");
 	return PUT_REFUSED;
@@ -220,7 +231,7 @@ folder_put(struct folder *f, const struct page *p, struct err *e)
 	entry.file = name_of(f, &page);
 	entry.hash = hash_of(f, p->text);
 	path = path_in(f, entry.file);
-	put = look_at(f, entry.file, p->text, &same, e);
+	put = look_at(f, entry.file, &page, &same, e);
 	if (put != PUT_DONE)
 		return put;
 	if (same) {

@@ -36,6 +36,7 @@ struct page {
 	struct str stem;
 	const char *extension;
 	struct str owner, text;
+	bool linked; /* others link to it by its name: it gets this one or none */
 };
 
 enum put {
@@ -49,7 +50,7 @@ bool folder_open(struct folder *f, struct arena *a, const char *path, struct err
 /* What is read is not written over. */
 void folder_keep(struct folder *f, const char *input);
 /* Writes stem.extension, or stem-2.extension and so on where the name is taken in
- * this run or by another owner. */
+ * this run or by another owner; a linked page of another owner is refused. */
 enum put folder_put(struct folder *f, const struct page *p, struct err *e);
 
 #endif

@@ -7,6 +7,7 @@
 
 #include "page/page.h"
 #include "page/queries.h"
+#include "publish/pickup.h"
 #include "write/escape.h"
 #include "write/text.h"
 
@@ -36,12 +37,24 @@ put_dishes(struct buf *out, const struct draft *d, const struct writer *w)
 	}
 }
 
+static bool
+has_pickups(const struct draft *d)
+{
+	struct arena scratch;
+	size_t n;
+
+	arena_init(&scratch);
+	pickups_of(&scratch, d, &n);
+	arena_release(&scratch);
+	return n > 0;
+}
+
 static void
 put_writer(struct buf *out, const struct draft *d, const struct writer *w)
 {
 	struct buf file = buf_in(out->arena);
 
-	if (!w->package || w == &writer_index)
+	if (!w->package || w == &writer_index || (w == &writer_pickups && !has_pickups(d)))
 		return;
 	if (w->per_dish) {
 		put_dishes(out, d, w);

@@ -127,5 +127,6 @@ const struct writer writer_pickups = {
     .name = "pickups",
     .extension = "md",
     .help = "what to record again or to caption, for the editor of the video",
+    .package = "pickups",
     .write = write_pickups,
 };

@@ -6,6 +6,7 @@
 #include <setjmp.h>
 #include <stdarg.h>
 #include <stdio.h>
+#include <sys/stat.h>
 
 #include <cmocka.h>
 
@@ -17,6 +18,8 @@
 /* A range from high to low is an error; the other script has none. */
 #define WRONG "printf '# Onion soup\\n[0:05] Simmer it for ten to eight minutes.\\n' |"
 #define RIGHT "printf '# Onion & leek soup\\n[0:05] Simmer it for ten minutes.\\n' |"
+
+#define NOTHING "printf '# Cold plate\\n[0:05] Serves 4. Slice 200 grams of cucumber.\\n' |"
 
 static bool
 has(struct str text, const char *want)
@@ -114,6 +117,81 @@ the_index_links_what_is_made(void **state)
 	assert_true(has(ran.out, "/card-1-onion-leek-soup.html\n"));
 }
 
+/* What is to be recorded again is in the package, and linked where there is any. */
+static void
+pickups_are_linked_where_there_are_some(void **state)
+{
+	struct str text;
+
+	publish(*state, WRONG, "--anyway");
+	assert_true(read_made(*state, "pickups.md", &text));
+	assert_true(has(text, "Record again"));
+	assert_true(read_made(*state, "index.html", &text));
+	assert_true(has(text, "href=\"pickups.md\""));
+	publish(*state, NOTHING, "");
+	assert_true(read_made(*state, "pickups.md", &text));
+	assert_true(has(text, "Nothing has to be recorded again"));
+	assert_true(read_made(*state, "index.html", &text));
+	assert_false(has(text, "pickups.md"));
+}
+
+/* What it wrote itself is replaced; what somebody else wrote or changed is not, and
+ * all other files are. */
+static void
+files_of_others_are_kept(void **state)
+{
+	const char *dir = folder(*state).p;
+	const char *again = arena_fmt(*state, "publish --output '%s' - 2>&1", dir).p;
+	const char *force = arena_fmt(*state, "publish --force -o '%s' - 2>&1", dir).p;
+	const char *own = arena_fmt(*state, "printf mine >'%s/recipes.md'; " RIGHT, dir).p;
+	struct ran ran = publish(*state, RIGHT, "");
+	struct str text;
+
+	assert_int_equal(ran.status, 0);
+	ran = program_run(*state, ".", NOTHING, again);
+	assert_int_equal(ran.status, 0);
+	assert_true(read_made(*state, "recipes.md", &text));
+	assert_true(has(text, "# Cold plate"));
+	ran = program_run(*state, ".", own, again);
+	assert_int_equal(ran.status, 2);
+	assert_true(has(ran.out, "recipes.md: was changed since tamis wrote it"));
+	assert_true(read_made(*state, "recipes.md", &text));
+	assert_true(str_is_z(text, "mine"));
+	assert_true(read_made(*state, "description.txt", &text));
+	assert_true(has(text, "Onion & leek soup"));
+	ran = program_run(*state, ".", own, force);
+	assert_int_equal(ran.status, 0);
+	assert_true(read_made(*state, "recipes.md", &text));
+	assert_true(has(text, "# Onion"));
+}
+
+/* Its pages link each other by name: two episodes have no room in one folder. */
+static void
+the_folder_of_another_episode_is_refused(void **state)
+{
+	const char *dir = folder(*state).p;
+	const char *other = "tests/cases/lists/input.md";
+	struct str all = arena_fmt(*state, "publish --anyway -o '%s' %s 2>&1", dir, other);
+	struct str text;
+	struct ran ran;
+
+	publish(*state, RIGHT, "");
+	ran = program_run(*state, ".", "", all.p);
+	assert_int_equal(ran.status, 2);
+	assert_true(has(ran.out, "index.html: was written for another episode"));
+	assert_true(read_made(*state, "index.html", &text));
+	assert_true(has(text, "Onion"));
+}
+
+static void
+a_refused_episode_makes_no_folder(void **state)
+{
+	struct stat st;
+
+	assert_int_equal(publish(*state, WRONG, "").status, 1);
+	assert_int_not_equal(stat(folder(*state).p, &st), 0);
+}
+
 /* An answered error is no reason to refuse; viewers are told what is meant. */
 static void
 answers_become_corrections(void **state)
@@ -178,6 +256,10 @@ main(void)
 	    cmocka_unit_test(wrong_usage_is_refused),
 	    cmocka_unit_test(open_errors_are_listed),
 	    cmocka_unit_test(the_index_links_what_is_made),
+	    cmocka_unit_test(pickups_are_linked_where_there_are_some),
+	    cmocka_unit_test(files_of_others_are_kept),
+	    cmocka_unit_test(the_folder_of_another_episode_is_refused),
+	    cmocka_unit_test(a_refused_episode_makes_no_folder),
 	    cmocka_unit_test(answers_become_corrections),
 	    cmocka_unit_test(cards_link_into_the_video),
 	};

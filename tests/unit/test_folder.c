@@ -139,7 +139,7 @@ files_are_replaced_whole(void **state)
 static enum put
 put(struct folder *f, const char *stem, const char *owner, const char *text, struct err *e)
 {
-	struct page p = {str_of(stem), "md", str_of(owner), str_of(text)};
+	struct page p = {str_of(stem), "md", str_of(owner), str_of(text), false};
 
 	*e = (struct err){0};
 	return folder_put(f, &p, e);
