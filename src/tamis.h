@@ -249,6 +249,8 @@ struct step {
 	bool beside;           /* runs while the step before it runs */
 	struct place place;
 	struct str kind;        /* of its action in the lexicon: "heat", "chill", "wash" */
+	bool guessed;           /* nobody has named its appliance by then */
+	bool heat_told;         /* "hot coals", "a smoking pan": no setting, but said */
 	bool time_vague;        /* "a little while": said, but no time */
 	struct restated *again; /* its time or temperature, named again */
 	size_t agains;

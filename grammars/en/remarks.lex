@@ -212,6 +212,17 @@ kept
 stay
 stays
 for
+@ COALWORD
+coals
+embers
+hot coals
+@ HOTWORD
+hot
+smoking
+smoking hot
+screaming
+piping
+roaring
 @ PINKISH
 pink
 still pink
@@ -281,3 +292,18 @@ says
 told
 called
 taught
+
+# ---- lists that are said aloud
+@ LISTEND
+everything
+lot
+list
+shopping
+shopping list
+@ LISTOPEN
+ingredients
+shopping list
+@ NEEDWORD
+need
+needs
+gather

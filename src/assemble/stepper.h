@@ -32,6 +32,7 @@ struct stepper {
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
 	struct standing now;
+	const bool *listed;  /* of each clause: it stands in a spoken list */
 	bool loose;          /* the script has next to no punctuation */
 	uint32_t cue;        /* of the last sentence */
 	bool past;           /* a story of what happened once goes on */
@@ -49,6 +50,9 @@ part_now(const struct stepper *k)
 void gather_things(struct stepper *k, const struct clause *q, const struct deed *d);
 /* Is the node part of a dish's name, said where the cook turns to it? */
 bool gather_is_name(const struct maker *m, const struct node *n);
+
+/* list.c: for each clause, whether it stands in a list that is said aloud. */
+bool *lists_spoken(const struct maker *m);
 
 /* heat.c: the step takes its heat, or that which was set for it before. */
 void heat_take(struct stepper *k, const struct deed *d);

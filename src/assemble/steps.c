@@ -325,9 +325,12 @@ take_clause(struct stepper *k, const struct clause *q)
 }
 
 static bool
-is_listed(const struct maker *m, const struct clause *q)
+is_listed(const struct stepper *k, const struct clause *q)
 {
-	return m->s->cue[q->cue].kind == CUE_LIST || m->s->cue[q->cue].kind == CUE_ONSCREEN;
+	const struct maker *m = k->m;
+
+	return k->listed[q - m->clause.v] || m->s->cue[q->cue].kind == CUE_LIST ||
+	       m->s->cue[q->cue].kind == CUE_ONSCREEN;
 }
 
 static void
@@ -377,7 +380,11 @@ list_clause(struct stepper *k, const struct clause *q)
 void
 steps_make(struct maker *m)
 {
-	struct stepper k = {.m = m, .dish = -1, .part = -1, .loose = is_loose(m)};
+	struct stepper k = {.m = m,
+	    .dish = -1,
+	    .part = -1,
+	    .loose = is_loose(m),
+	    .listed = lists_spoken(m)};
 
 	for (size_t i = 0; i < m->clause.n; i++) {
 		const struct clause *q = &m->clause.v[i];
@@ -387,7 +394,7 @@ steps_make(struct maker *m)
 			continue;
 		}
 		move_to(&k, q);
-		if (is_listed(m, q)) {
+		if (is_listed(&k, q)) {
 			list_clause(&k, q);
 			continue;
 		}

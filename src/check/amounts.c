@@ -86,6 +86,21 @@ shares_amount(const struct cursor *c)
 	return false;
 }
 
+/* A list of names: the amounts come later, if they do. */
+static bool
+is_in_bare_list(const struct cursor *c)
+{
+	size_t listed = 0, bare = 0;
+
+	for (size_t i = 0; c->ingredient->listed && i < c->part->ingredients; i++) {
+		const struct ingredient *o = &c->part->ingredient[i];
+
+		listed += o->listed;
+		bare += o->listed && o->said && !o->said[0].present;
+	}
+	return bare * 2 > listed;
+}
+
 static bool
 needs_no_amount(const struct check *k, const struct cursor *c)
 {
@@ -93,7 +108,7 @@ needs_no_amount(const struct check *k, const struct cursor *c)
 
 	return in->optional || in->unasked || in->note.n || in->size.present ||
 	       food_is_free(in) || only_served(c) || has_amount_elsewhere(k->draft, c) ||
-	       shares_amount(c) || food_is_product(k->draft, in);
+	       shares_amount(c) || food_is_product(k->draft, in) || is_in_bare_list(c);
 }
 
 void
@@ -258,9 +273,10 @@ check_unlisted_ingredient(struct check *k)
 	while (walk_ingredient(&c)) {
 		const struct ingredient *in = c.ingredient;
 
-		if (in->listed || in->optional || in->free || in->group.n == 0 ||
-		    food_is(in, "salt pepper water oil") || !dish_has_list(c.dish) ||
-		    is_listed(k->draft, in) || food_is_product(k->draft, in))
+		if (in->listed || in->optional || in->free || in->unasked ||
+		    in->group.n == 0 || food_is(in, "salt pepper water oil") ||
+		    !dish_has_list(c.dish) || is_listed(k->draft, in) ||
+		    food_is_product(k->draft, in))
 			continue;
 		finding_raise(k, in->place, c.at,
 		    "%.*s goes in and is not on the list of ingredients. Who shops by the "
@@ -268,6 +284,20 @@ check_unlisted_ingredient(struct check *k)
 		    "comes home without it",
 		    SAY(in->item));
 	}
+}
+
+/* Most of what the part has listed goes in by name; else it may go in as one:
+ * "and all that goes into the bowl". */
+static bool
+is_told_singly(const struct part *p)
+{
+	size_t listed = 0, used = 0;
+
+	for (size_t i = 0; i < p->ingredients; i++) {
+		listed += p->ingredient[i].listed;
+		used += p->ingredient[i].listed && p->ingredient[i].used;
+	}
+	return listed < LIST_MIN || used * 2 >= listed;
 }
 
 /* Another line that is more than a list entry names the same food. */
@@ -295,7 +325,7 @@ check_unused_ingredient(struct check *k)
 		const struct ingredient *in = c.ingredient;
 
 		if (!in->listed || in->used || in->uses > 1 || in->optional ||
-		    is_used_elsewhere(k->draft, in))
+		    !is_told_singly(c.part) || is_used_elsewhere(k->draft, in))
 			continue;
 		finding_raise(k, in->place, c.at,
 		    "%.*s is on the list and goes into nothing. Was a step cut, or is the "

@@ -141,6 +141,28 @@ settings_agree(const struct check *k, const struct amount *a, const struct amoun
 	       ratio_order(distance(a_max, b_max), setting_slack) <= 0;
 }
 
+/* "180 Celsius, fan. That's gas six": whether the two agree is another check's. */
+static bool
+is_conversion(const struct amount *first, struct place at, const struct amount *then,
+    struct place then_at)
+{
+	enum { ONE_BREATH = 60 };
+
+	return first->unit != then->unit && at.span.end <= then_at.span.beg &&
+	       then_at.span.beg - at.span.end < ONE_BREATH;
+}
+
+/* Colder than any oven: the weather, a cellar. */
+static bool
+is_of_oven(const struct check *k, const struct measure *m)
+{
+	static const struct ratio coldest = {45, 1};
+	struct ratio c;
+
+	return facts_celsius(k, m->value.unit, m->value.max, &c) &&
+	       ratio_order(c, coldest) > 0;
+}
+
 static void
 raise_setting(struct check *k, const struct cursor *c, const struct amount *first,
     const struct amount *then, struct place place)
@@ -165,7 +187,8 @@ check_heated(struct check *k, const struct cursor *c, const struct step *last)
 	    !then.known || t->inherited || t->change)
 		return;
 	first = setting_amount(&last->temperature);
-	if (!first.known || settings_agree(k, &first, &then))
+	if (!first.known || settings_agree(k, &first, &then) ||
+	    is_conversion(&first, last->temperature.place, &then, t->place))
 		return;
 	raise_setting(k, c, &first, &then, t->place);
 	finding_relate(k, last->temperature.place, "set here first");
@@ -183,7 +206,7 @@ loose_setting(const struct check *k, const struct cursor *c)
 		const struct measure *m = &k->draft->measure[i];
 
 		if (m->kind == MEASURE_TEMPERATURE && m->role == ROLE_APPLIANCE &&
-		    !m->aside && !m->converted && m->value.known && m->value.unit &&
+		    !m->aside && !m->converted && m->value.known && is_of_oven(k, m) &&
 		    is_before(m->place, c->step->temperature.place))
 			found = m;
 	}
@@ -213,7 +236,8 @@ check_loose_setting(struct check *k, const struct cursor *c)
 	    t->inherited || t->change)
 		return;
 	m = loose_setting(k, c);
-	if (!m || settings_agree(k, &m->value, &then))
+	if (!m || settings_agree(k, &m->value, &then) ||
+	    is_conversion(&m->value, m->place, &then, t->place))
 		return;
 	raise_setting(k, c, &m->value, &then, t->place);
 	finding_relate(k, m->place, "set here first");

@@ -255,6 +255,6 @@ check_missing_doneness(struct check *k)
 		check_unnamed(k, &in);
 
 	while (walk_step(&c))
-		if (c.step->heats && !c.step->preheats)
+		if (c.step->heats && !c.step->preheats && !step_is_ban(c.step))
 			check_cooking(k, &c);
 }

@@ -33,17 +33,23 @@ setting_of(const struct check *k, const struct cursor *c, int from, int to)
 	return NULL;
 }
 
-/* Degrees were said in the dish before the step's end, whatever they became. */
+/* How far behind the step its setting may be said, in bytes: "in the oven, and
+ * then we can chat. Three hundred and twenty five". */
+enum { SAID_AFTER = 160 };
+
+/* Degrees were said in the dish, or before the first one, by the end of the step
+ * or soon after it, whatever they became. */
 static bool
 said_loosely(const struct check *k, const struct cursor *c)
 {
 	for (size_t i = 0; i < k->draft->measures; i++) {
 		const struct measure *m = &k->draft->measure[i];
+		int dish = finding_spot(k, m->place).dish;
 
 		if (m->kind == MEASURE_TEMPERATURE && !m->aside &&
 		    (m->role == ROLE_APPLIANCE || m->role == ROLE_OIL) &&
-		    m->place.span.beg < c->step->place.span.end &&
-		    finding_spot(k, m->place).dish == c->at.dish)
+		    m->place.span.beg < c->step->place.span.end + SAID_AFTER &&
+		    (dish == c->at.dish || dish < 0))
 			return true;
 	}
 	return false;
@@ -53,6 +59,7 @@ static bool
 needs_setting(const struct step *s)
 {
 	return s->heats && !s->preheats && !s->temperature.present && s->appliance &&
+	       !s->guessed && !s->heat_told && !step_is_ban(s) &&
 	       word_in(str_of(s->appliance), WITH_SETTING);
 }
 
@@ -95,7 +102,7 @@ static bool
 needs_flame(const struct step *s)
 {
 	return s->heats && !s->preheats && !s->passive && !s->temperature.present &&
-	       step_is_in(s, "stove");
+	       !s->heat_told && !step_is_ban(s) && step_is_in(s, "stove");
 }
 
 static bool
@@ -145,7 +152,7 @@ needs_end(const struct check *k, const struct step *s)
 {
 	/* to leave something where it is takes no time */
 	if ((s->preheats && !only_waits(s)) || facts_has_action(k, "own_cues", s->action) ||
-	    str_is_z(s->action, "leave"))
+	    str_is_z(s->action, "leave") || step_is_ban(s))
 		return false;
 	if (s->time_vague && str_find(s->text, STR("Cover")) < s->text.n)
 		return true;
@@ -260,7 +267,7 @@ check_missing_preheat(struct check *k)
 		struct str setting;
 
 		if (!c.step->heats || c.step->preheats || !t->present || !t->unit ||
-		    t->inherited ||
+		    t->inherited || c.step->guessed ||
 		    !(step_is_in(c.step, "oven") || step_is_in(c.step, "air-fryer")) ||
 		    is_on(k, &c))
 			continue;

@@ -135,9 +135,9 @@ reason_of(const struct evidence *e, bool celsius)
 		return "since the other temperatures are";
 	if (!celsius && e->fahrenheit && !e->celsius)
 		return "since the other temperatures are";
-	if (celsius && !e->fahrenheit && e->metric > 1 && e->us == 0)
+	if (celsius && !e->fahrenheit && e->metric > 1 && e->metric > 3 * e->us)
 		return "since the script is metric";
-	if (!celsius && !e->celsius && e->us > 1 && e->metric == 0)
+	if (!celsius && !e->celsius && e->us > 1 && e->us > 3 * e->metric)
 		return "since the script has US measures";
 	return NULL;
 }

@@ -117,7 +117,8 @@ check_implausible_time(struct check *k)
 	struct cursor c = walk(k->draft);
 
 	while (walk_step(&c))
-		if (c.step->duration.known && c.step->action.n && !c.step->preheats)
+		if (c.step->duration.known && c.step->action.n && !c.step->preheats &&
+		    !c.step->guessed)
 			check_time(k, &c);
 }
 

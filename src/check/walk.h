@@ -159,6 +159,13 @@ step_has_cue(const struct step *s)
 	return s->doneness.known || (s->doneness.text.n && !s->doneness.weak);
 }
 
+/* "Do not boil the miso." */
+static inline bool
+step_is_ban(const struct step *s)
+{
+	return str_starts(s->text, STR("Do not ")) || str_starts(s->text, STR("Never "));
+}
+
 static inline bool
 step_has_time(const struct step *s)
 {

@@ -56,8 +56,11 @@ scale_of(const struct maker *m, const struct said *s, bool internal)
 
 	if (s->value.unit || !s->value.known)
 		return s->value.unit;
+	/* no food is done at 99 °F, nor at 123 °C; no oven is set to 276 °C */
 	if (!fahrenheit)
 		fahrenheit = ratio_order(s->value.max, ratio_int(internal ? 122 : 275)) > 0;
+	else if (internal && ratio_order(s->value.min, ratio_int(100)) < 0)
+		fahrenheit = false;
 	return grammar_unit(
 	    m->g, fahrenheit ? STR("fahrenheit") : STR("celsius"), m->region);
 }

@@ -165,7 +165,7 @@ is_settled_before(const struct maker *m, uint32_t beg)
 
 	if (at == beg)
 		return false;
-	if (beg > 0 && is_one_of(m, beg - 1, "that those these this"))
+	if (beg > 0 && is_one_of(m, beg - 1, "that those these this any than"))
 		return true;
 	if (token_has(m, at, "OF") || is_one_of(m, at, "no without"))
 		return true;

@@ -172,6 +172,7 @@ details_fill(struct maker *m)
 		if (is_reading(m, x))
 			x->role = ROLE_INTERNAL;
 	}
+	listed_fill(m);
 	asked_fill(m);
 	told_fill(m);
 }

@@ -236,7 +236,8 @@ add_matched(struct remarks *r, const struct node *n)
 	own = own || str_is_z(kind, "caution");
 	if (is_taken_back(r->m, n->beg, own) || !is_borne_out(r->m, n))
 		return;
-	if (str_is_z(kind, "free"))
+	/* "if anybody's vegan" claims nothing */
+	if (str_is_z(kind, "free") && !is_conditional(r->m, n->beg))
 		add_claims(r, n);
 	for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
 		if (str_is_z(kind, rows[i].kind) &&

@@ -26,6 +26,8 @@ void details_fill(struct maker *m);
 void drop_lookalikes(struct maker *m);
 /* asked.c: food of which no amount is to be asked. */
 void asked_fill(struct maker *m);
+/* listed.c: what stands in a list, and what of it is used. */
+void listed_fill(struct maker *m);
 /* told.c: what they tell of its steps. */
 void told_fill(struct maker *m);
 

@@ -310,4 +310,5 @@ told_fill(struct maker *m)
 		fill_cue(&t, &t.stretch.v[i]);
 	}
 	read_nodes(&t);
+	heat_fill(&t);
 }

@@ -32,6 +32,9 @@ void drop_repeats(struct told *t);
 /* A node of kind `again`: the time of a step, named again. */
 void add_again(struct told *t, const struct node *n);
 
+/* heat.c: whether its appliance was named, and its heat told. */
+void heat_fill(const struct told *t);
+
 /* cue.c: what the words say of when the step is done. */
 void fill_cue(const struct told *t, const struct stretch *x);
 

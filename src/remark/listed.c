@@ -1,0 +1,162 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * What stands in a list and what is used: a food that is named among the list's
+ * words stands in it, and one that is named again behind it is used, whatever
+ * became of those words.
+ */
+#include "remark/remarks.h"
+
+#include <stdlib.h>
+
+/* A food's key, and a token that names it. */
+struct naming {
+	struct str key;
+	uint32_t token;
+};
+
+struct namings {
+	VEC(struct naming) v;
+};
+
+static int
+order_namings(const void *left, const void *right)
+{
+	const struct naming *a = left, *b = right;
+	int by = str_order(a->key, b->key);
+
+	return by ? by : (a->token > b->token) - (a->token < b->token);
+}
+
+static void
+namings_find(const struct maker *m, struct namings *n)
+{
+	for (uint32_t i = 0; i < m->c.tokens.token.n; i++) {
+		struct str key = food_key(m, i);
+
+		if (key.n)
+			vec_push(m->a, &n->v, (struct naming){key, i});
+	}
+	if (n->v.n)
+		qsort(n->v.v, n->v.n, sizeof *n->v.v, order_namings);
+}
+
+/* The first that does not come before this one. */
+static size_t
+namings_at(const struct namings *n, struct naming wanted)
+{
+	size_t low = 0, high = n->v.n;
+
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (order_namings(&n->v.v[mid], &wanted) < 0)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	return low;
+}
+
+/* The food is named in [beg, end), and not only to say that there is none. */
+static bool
+is_named_in(
+    const struct maker *m, const struct namings *n, struct str key, struct span tokens)
+{
+	for (size_t i = namings_at(n, (struct naming){key, tokens.beg});
+	     i < n->v.n && str_is(n->v.v[i].key, key) && n->v.v[i].token < tokens.end; i++)
+		if (!is_taken_back(m, n->v.v[i].token, false))
+			return true;
+	return false;
+}
+
+/* One of the words of a longer word: the butter of a list that runs "rice butter
+ * chicken stock". */
+static bool
+is_within_word(const struct maker *m, struct str key, struct span tokens)
+{
+	for (uint32_t i = tokens.beg; i < tokens.end; i++) {
+		struct str words = token_of(m, i)->norm;
+
+		while (words.p)
+			if (str_is(str_next(&words, ' '), key))
+				return true;
+	}
+	return false;
+}
+
+/* "two drops of pink", of the pink food colouring */
+static bool
+is_named_by_colour(const struct maker *m, const struct ingredient *in, uint32_t from)
+{
+	struct str first = str_cut(in->item, 0, str_find_char(in->item, ' '));
+
+	if (first.n == in->item.n || !first.n)
+		return false;
+	for (uint32_t i = from; i + 1 < m->c.tokens.token.n; i++)
+		if (token_has(m, i, "OF") && str_is(token_of(m, i + 1)->norm, first) &&
+		    !token_reading(m, i + 2, "FOOD"))
+			return true;
+	return false;
+}
+
+/* The tokens from the first food of the dish's list to the last. */
+static struct span
+list_of(const struct maker *m, const struct dish *d)
+{
+	struct span s = {UINT32_MAX, 0};
+
+	for (size_t p = 0; p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].ingredients; i++) {
+			const struct place *at = &d->part[p].ingredient[i].place;
+
+			if (!d->part[p].ingredient[i].listed)
+				continue;
+			s.beg = at->span.beg < s.beg ? at->span.beg : s.beg;
+			s.end = at->span.end > s.end ? at->span.end : s.end;
+		}
+	return s.end ? (struct span){token_from(m, s.beg), token_from(m, s.end)}
+		     : (struct span){0, 0};
+}
+
+/* "the syrup", of golden syrup */
+static struct str
+head_of(struct str key)
+{
+	size_t beg = key.n;
+
+	while (beg > 0 && key.p[beg - 1] != '-' && key.p[beg - 1] != ' ')
+		beg--;
+	return str_cut(key, beg, key.n);
+}
+
+static void
+fill_ingredient(
+    struct maker *m, const struct namings *n, struct span list, struct ingredient *in)
+{
+	uint32_t end = (uint32_t)m->c.tokens.token.n;
+
+	if (!in->listed)
+		in->listed =
+		    is_named_in(m, n, in->key, list) || is_within_word(m, in->key, list);
+	else if (!in->used)
+		in->used =
+		    is_named_in(m, n, in->key, (struct span){list.end, end}) ||
+		    is_named_in(m, n, head_of(in->key), (struct span){list.end, end}) ||
+		    is_named_by_colour(m, in, list.end);
+}
+
+void
+listed_fill(struct maker *m)
+{
+	struct namings n = {.v = {NULL, 0, 0}};
+
+	namings_find(m, &n);
+	for (size_t i = 0; i < m->d->dishes; i++) {
+		struct dish *d = &m->d->dish[i];
+		struct span list = list_of(m, d);
+
+		for (size_t p = 0; list.end && p < d->parts; p++)
+			for (size_t k = 0; k < d->part[p].ingredients; k++)
+				fill_ingredient(m, &n, list, &d->part[p].ingredient[k]);
+	}
+}
