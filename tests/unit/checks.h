@@ -13,9 +13,8 @@
 #include <cmocka.h>
 
 #include "../support/draft_text.h"
+#include "../support/expect.h"
 #include "check/check.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 enum { SILENT_MIN = 5, FIRING_MIN = 5 };
 
@@ -23,25 +22,6 @@ struct draft_row {
 	size_t want; /* findings of the code */
 	const char *text;
 };
-
-static inline int
-checks_setup(void **state)
-{
-	static struct grammar g;
-
-	draft_text_tables(&g);
-	*state = &g;
-	return 0;
-}
-
-static inline int
-checks_teardown(void **state)
-{
-	struct grammar *g = *state;
-
-	arena_release(&g->arena);
-	return 0;
-}
 
 static inline void
 print_findings(const struct draft *d)

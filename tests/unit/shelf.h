@@ -6,6 +6,7 @@
 #ifndef TAMIS_TEST_SHELF_H
 #define TAMIS_TEST_SHELF_H
 
+#include "../support/expect.h"
 #include "archive/archive.h"
 
 #include <setjmp.h>
@@ -18,8 +19,6 @@
 
 #include "../support/program.h"
 #include "archive/store.h"
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 struct shelf {
 	struct arena arena;

@@ -14,9 +14,8 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
 #include "tamis.h"
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 enum { SILENT_MIN = 5, FIRING_MIN = 5 };
 
@@ -24,22 +23,6 @@ struct talk_row {
 	size_t want; /* findings of the code */
 	const char *talk;
 };
-
-static inline int
-talk_setup(void **state)
-{
-	struct err e = {0};
-
-	*state = tamis_grammar_open(NULL, "en", &e);
-	return *state ? 0 : -1;
-}
-
-static inline int
-talk_teardown(void **state)
-{
-	tamis_grammar_close(*state);
-	return 0;
-}
 
 static inline struct draft *
 talk_draft(const struct grammar *g, const char *talk)

@@ -3,6 +3,7 @@
  * Answers beside a script: what the recipe says with them, what status the
  * findings get, and what is said of lines that are wrong or fit nothing.
  */
+#include "../support/expect.h"
 #include "tamis.h"
 
 #include <setjmp.h>
@@ -11,8 +12,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 struct setup {
 	struct grammar *grammar;
@@ -47,12 +46,6 @@ finding_of(const struct draft *d, const char *code)
 		if (strcmp(d->finding[i].kind->code, code) == 0)
 			return &d->finding[i];
 	return NULL;
-}
-
-static bool
-has(struct str s, const char *words)
-{
-	return words[0] == '\0' || str_find(s, str_of(words)) < s.n;
 }
 
 #define CAKE                                                                               \

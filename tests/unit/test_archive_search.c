@@ -15,11 +15,10 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
 #include "../support/program.h"
 #include "../support/source.h"
 #include "base/buf.h"
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 enum { ASKED = 30, RIGHT_ENOUGH = 27, FIRST = 3 };
 
@@ -35,12 +34,6 @@ tamis(struct search *s, const char *command, const char *arguments)
 	    arena_fmt(
 		&s->arena, "%s --archive '%s' %s 2>&1", command, s->archive, arguments)
 		.p);
-}
-
-static bool
-has(struct str s, const char *words)
-{
-	return str_find(s, str_of(words)) < s.n;
 }
 
 /* ---- the questions ------------------------------------------------------ */

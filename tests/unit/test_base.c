@@ -3,6 +3,7 @@
  * src/base: the arena, growing arrays, strings, texts under construction,
  * exact rationals, errors.
  */
+#include "../support/expect.h"
 #include "base/arena.h"
 #include "base/buf.h"
 #include "base/err.h"
@@ -21,8 +22,6 @@
 		assert_int_equal(got_.n, strlen(want));                                    \
 		assert_memory_equal(got_.n ? got_.p : "", want, got_.n);                   \
 	} while (0)
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 /* ---- arena -------------------------------------------------------------- */
 

@@ -2,6 +2,7 @@
 /*
  * Allergens by the list of the region, and claims to be free of one.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -71,5 +72,5 @@ main(void)
 	    cmocka_unit_test(test_wording),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -2,6 +2,7 @@
 /*
  * Amounts, sizes and lists.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -156,5 +157,5 @@ main(void)
 	    cmocka_unit_test(test_wording),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -2,6 +2,7 @@
 /*
  * Two values where there can be one; yields; claimed times.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -218,5 +219,5 @@ main(void)
 	    cmocka_unit_test(test_related),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

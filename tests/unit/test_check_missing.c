@@ -2,6 +2,7 @@
 /*
  * What a step lacks: setting, time, hot oven, a sign that meat is done.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -171,5 +172,5 @@ main(void)
 	    cmocka_unit_test(test_wording),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

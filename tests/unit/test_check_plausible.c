@@ -3,6 +3,7 @@
  * Values that cannot be right, by the ranges of ovens.tsv, amounts.tsv,
  * leavening.tsv and times.tsv.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -132,5 +133,5 @@ main(void)
 	    cmocka_unit_test(test_wording),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -5,6 +5,7 @@
  * time-temperature tables; FDA Food Code 2022, 3-401.11; UK Food Standards
  * Agency, cooking advice; Health Canada and healthdirect charts.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 #define HEN "dish hen;food chicken-thigh poultry 3 pound;"
@@ -163,5 +164,5 @@ main(void)
 	    cmocka_unit_test(test_wording),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

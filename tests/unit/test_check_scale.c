@@ -3,6 +3,7 @@
  * Temperatures without a scale: raised once, as a note where one reading only
  * can be meant.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -79,5 +80,5 @@ main(void)
 	    cmocka_unit_test(test_readings),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -3,6 +3,7 @@
  * Slips of the tongue and of the captions; the catalogue, the order of findings
  * and that each fact is raised once.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 static void
@@ -170,5 +171,5 @@ main(void)
 	    cmocka_unit_test(test_catalogue),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

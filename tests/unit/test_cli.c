@@ -3,6 +3,8 @@
  * The program from outside: exit statuses, what it says to wrong usage, where
  * its output goes. What it finds in scripts is for test_cases.
  */
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/program.h"
 #include "../support/source.h"
 #include "tamis.h"
@@ -14,17 +16,9 @@
 
 #include <cmocka.h>
 
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
-
 #define EPISODE "examples/galley/episode.txt"
 /* as it was before its author answered */
 #define ASKED "--answers /dev/null " EPISODE
-
-static bool
-has(struct str s, const char *words)
-{
-	return str_find(s, str_of(words)) < s.n || words[0] == '\0';
-}
 
 /* Standard error is looked at together with standard output. */
 static const struct {
@@ -216,23 +210,6 @@ controls_are_not_passed_on(void **state)
 	assert_false(has(shown.out, "\033"));
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -247,5 +224,5 @@ main(void)
 	    cmocka_unit_test(controls_are_not_passed_on),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

@@ -10,24 +10,16 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/program.h"
 #include "../support/source.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 /* A range from high to low is an error; the other script has none. */
 #define WRONG "printf '# Onion soup\\n[0:05] Simmer it for ten to eight minutes.\\n' |"
 #define RIGHT "printf '# Onion & leek soup\\n[0:05] Simmer it for ten minutes.\\n' |"
 
 #define NOTHING "printf '# Cold plate\\n[0:05] Serves 4. Slice 200 grams of cucumber.\\n' |"
-
-static bool
-has(struct str text, const char *want)
-{
-	struct str w = str_of(want);
-
-	return w.n == 0 || str_find(text, w) < text.n;
-}
 
 static struct str
 folder(struct arena *a)
@@ -232,23 +224,6 @@ cards_link_into_the_video(void **state)
 	assert_true(has(text, "\"url\": \"https://example.org/watch?a=1&b=2#t=5\""));
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -264,5 +239,5 @@ main(void)
 	    cmocka_unit_test(cards_link_into_the_video),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

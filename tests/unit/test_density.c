@@ -12,10 +12,10 @@
 #include <cmocka.h>
 
 #include "../support/draft_text.h"
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "base/print.h"
 #include "grammar/density.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 struct row {
 	struct ratio many;
@@ -234,25 +234,6 @@ unknown_foods_weigh_nothing(void **state)
 	assert_false(density_piece(g, STR("flour"), STR(""), STR("each"), &d));
 }
 
-static int
-open_tables(void **state)
-{
-	static struct grammar g;
-
-	draft_text_tables(&g);
-	*state = &g;
-	return 0;
-}
-
-static int
-close_tables(void **state)
-{
-	struct grammar *g = *state;
-
-	arena_release(&g->arena);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -264,5 +245,5 @@ main(void)
 	    cmocka_unit_test(unknown_foods_weigh_nothing),
 	};
 
-	return cmocka_run_group_tests(tests, open_tables, close_tables);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -3,6 +3,7 @@
  * Files of their own: names, whose they are, and disks that are full. The
  * program is run for what only a process can show.
  */
+#include "../support/expect.h"
 #include "../support/program.h"
 #include "../support/source.h"
 #include "base/slug.h"
@@ -18,17 +19,9 @@
 
 #include <cmocka.h>
 
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
-
 #define EPISODE "examples/galley/episode.txt"
 
 static struct arena arena;
-
-static bool
-has(struct str s, const char *words)
-{
-	return str_find(s, str_of(words)) < s.n;
-}
 
 static struct str
 read_or_fail(const char *path)

@@ -3,6 +3,8 @@
  * The grammar engine on small grammars of its own: words and their forms,
  * derived classes, and how rules match.
  */
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/small.h"
 #include "scan/chart.h"
 
@@ -12,8 +14,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 /* ---- words and their forms ---------------------------------------------- */
 
@@ -328,23 +328,6 @@ fields_are_found(void **state)
 	tamis_grammar_close(g);
 }
 
-static int
-set_up(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-tear_down(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -358,5 +341,5 @@ main(void)
 	    cmocka_unit_test(fields_are_found),
 	};
 
-	return cmocka_run_group_tests(tests, set_up, tear_down);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

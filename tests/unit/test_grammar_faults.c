@@ -3,6 +3,8 @@
  * What the grammar engine says of each mistake in a .lex, .gram or .tsv file,
  * and where; its limits; and tables that are sound.
  */
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/small.h"
 
 #include <setjmp.h>
@@ -11,8 +13,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 static const char words[] = "@ FOOD noun\nsage\n@ UNIT noun\ncup\n";
 
@@ -246,23 +246,6 @@ a_folder_without_a_grammar_is_told(void **state)
 	assert_non_null(strstr(e.text, "no grammar for \"xx\" is built in"));
 }
 
-static int
-set_up(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-tear_down(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -277,5 +260,5 @@ main(void)
 	    cmocka_unit_test(a_folder_without_a_grammar_is_told),
 	};
 
-	return cmocka_run_group_tests(tests, set_up, tear_down);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

@@ -3,6 +3,8 @@
  * Inputs that nobody would write, built here: each must come through all
  * stages and writers sound, within some seconds.
  */
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/spans.h"
 #include "tamis.h"
 
@@ -13,8 +15,6 @@
 #include <unistd.h>
 
 #include <cmocka.h>
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 enum {
 	SECONDS = 60, /* of a busy machine, under sanitizers; a hang takes longer */
@@ -192,24 +192,6 @@ cap_is_an_error_that_names_it(void **state)
 	arena_release(&a);
 }
 
-static int
-open_grammar(void **state)
-{
-	struct err e = {0};
-
-	*state = tamis_grammar_open(NULL, "en", &e);
-	if (!*state)
-		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
-	return *state ? 0 : -1;
-}
-
-static int
-close_grammar(void **state)
-{
-	tamis_grammar_close(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -220,5 +202,5 @@ main(void)
 	    cmocka_unit_test(cap_is_an_error_that_names_it),
 	};
 
-	return cmocka_run_group_tests(tests, open_grammar, close_grammar);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }

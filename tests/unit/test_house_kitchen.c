@@ -9,27 +9,15 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "house/kitchen.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 /* Metric spoons with a cup of 250 ml, as in Canada; and with a tablespoon of
  * 20 ml, as in Australia. */
 static const struct spoons metric = {{5, 1}, {3, 1}, {50, 1}, true};
 static const struct spoons australian = {{5, 1}, {4, 1}, {50, 1}, true};
 static const struct spoons british = {{5, 1}, {3, 1}, {50, 1}, false};
-
-static void
-expect(struct buf *b, const char *want)
-{
-	struct str got = buf_str(b);
-
-	if (!str_is_z(got, want))
-		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "",
-		    want ? want : "");
-	assert_true(str_is_z(got, want));
-	b->n = 0;
-}
 
 static void
 put_one(struct buf *b, struct measured m)
@@ -86,7 +74,7 @@ spoons_are_added_up(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		put_one(&b, kitchen_spoons(rows[i].tsp, &us, rows[i].how));
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -111,7 +99,7 @@ spoons_are_those_of_the_region(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		put_one(&b, kitchen_spoons(rows[i].tsp, rows[i].set, CLOSE));
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -145,9 +133,9 @@ weights_are_rounded(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		put_one(&b, kitchen_grams(rows[i].g));
-		expect(&b, rows[i].grams);
+		expect_taken(&b, rows[i].grams);
 		put_one(&b, kitchen_us_mass(rows[i].g, ABOUT));
-		expect(&b, rows[i].ounces);
+		expect_taken(&b, rows[i].ounces);
 	}
 }
 
@@ -176,7 +164,7 @@ volumes_and_lengths_are_rounded(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		put_one(&b, rows[i].measure(rows[i].v));
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -191,13 +179,13 @@ ranges_and_words_print(void **state)
 	struct buf b = buf_in(*state);
 
 	kitchen_put(&b, &tsp, &cup, false);
-	expect(&b, "2 tsp to 1 cup");
+	expect_taken(&b, "2 tsp to 1 cup");
 	kitchen_put(&b, &cup, &more, true);
-	expect(&b, "1 cup to 1 cup plus 2 tablespoons");
+	expect_taken(&b, "1 cup to 1 cup plus 2 tablespoons");
 	kitchen_put(&b, &tsp, &tsp, true);
-	expect(&b, "2 teaspoons");
+	expect_taken(&b, "2 teaspoons");
 	kitchen_put(&b, &lb, &lb, true);
-	expect(&b, "1 pound 2 ounces");
+	expect_taken(&b, "1 pound 2 ounces");
 }
 
 /* Teaspoons of what was measured. */
@@ -267,23 +255,6 @@ what_is_weighed_is_near(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -297,5 +268,5 @@ main(void)
 	    cmocka_unit_test(what_is_weighed_is_near),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

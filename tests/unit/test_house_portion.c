@@ -11,11 +11,11 @@
 #include <cmocka.h>
 
 #include "../support/draft_text.h"
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "house/portion.h"
 #include "sample.h"
 #include "write/text.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 static const struct unit unit_litre = {
     Z("litre"), Z("litres"), Z("l"), DIM_VOLUME, true, true, {1000, 1}, {0, 1}};
@@ -29,15 +29,6 @@ static const struct unit unit_cm = {
     Z("centimetre"), Z("centimetres"), Z("cm"), DIM_LENGTH, true, true, {10, 1}, {0, 1}};
 static const struct unit unit_stick = {.name = Z("stick"), .plural = Z("sticks")};
 static const struct unit unit_piece = {.name = Z("piece"), .plural = Z("pieces")};
-
-static void
-expect(struct str got, const char *want)
-{
-	if (!str_is_z(got, want))
-		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "",
-		    want ? want : "");
-	assert_true(str_is_z(got, want));
-}
 
 struct row {
 	struct ratio min, max;
@@ -197,23 +188,6 @@ test_line(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -223,5 +197,5 @@ main(void)
 	    cmocka_unit_test(test_line),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

@@ -4,6 +4,8 @@
  * script of the corpus.
  */
 #include "../support/draft_text.h"
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/source.h"
 #include "base/slot.h"
 #include "house/portion.h"
@@ -16,8 +18,6 @@
 #include <stdlib.h>
 
 #include <cmocka.h>
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 static struct arena arena;
 
@@ -32,15 +32,6 @@ static const struct unit unit_pint = {
 static const struct unit unit_pinch = {.name = Z("pinch"), .plural = Z("pinches")};
 static const struct unit unit_clove = {.name = Z("clove"), .plural = Z("cloves")};
 static const struct unit unit_stick = {.name = Z("stick"), .plural = Z("sticks")};
-
-static void
-expect(struct str got, const char *want)
-{
-	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.p, want ? want : "");
-	assert_true(str_is_z(got, want));
-}
 
 /* A draft with one dish of one part, for 4. */
 static struct draft *
@@ -464,22 +455,15 @@ total_mass_grows_in_line(void **state)
 static int
 open_tables(void **state)
 {
-	static struct grammar g;
-
 	arena_init(&arena);
-	draft_text_tables(&g);
-	*state = &g;
-	return 0;
+	return hold_tables(state);
 }
 
 static int
 close_tables(void **state)
 {
-	struct grammar *g = *state;
-
-	arena_release(&g->arena);
 	arena_release(&arena);
-	return 0;
+	return drop_tables(state);
 }
 
 int

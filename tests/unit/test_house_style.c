@@ -9,30 +9,15 @@
 #include <cmocka.h>
 
 #include "../support/draft_text.h"
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "../support/source.h"
 #include "base/print.h"
 #include "base/slot.h"
 #include "house/words.h"
 #include "sample.h"
 
-#define COUNT(array) (sizeof(array) / sizeof *(array))
-
 static struct arena arena;
-
-static void
-expect(struct str got, const char *want)
-{
-	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.p, want ? want : "");
-	assert_true(str_is_z(got, want));
-}
-
-static bool
-has(struct str s, const char *words)
-{
-	return str_find(s, str_of(words)) < s.n;
-}
 
 static void
 files_are_read(void **state)
@@ -324,22 +309,15 @@ recipes_follow_the_style(void **state)
 static int
 open_tables(void **state)
 {
-	static struct grammar g;
-
 	arena_init(&arena);
-	draft_text_tables(&g);
-	*state = &g;
-	return 0;
+	return hold_tables(state);
 }
 
 static int
 close_tables(void **state)
 {
-	struct grammar *g = *state;
-
-	arena_release(&g->arena);
 	arena_release(&arena);
-	return 0;
+	return drop_tables(state);
 }
 
 int

@@ -11,6 +11,7 @@
  * values. '#' begins a comment.
  */
 #include "../support/amounts.h"
+#include "../support/hold.h"
 #include "../support/source.h"
 
 #include <setjmp.h>
@@ -164,18 +165,9 @@ every_case_is_read_right(void **state)
 int
 main(void)
 {
-	struct err e = {0};
-	struct grammar *g = tamis_grammar_open(NULL, "en", &e);
-	int failed;
-
-	if (!g) {
-		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
-		return 1;
-	}
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test_prestate(every_case_is_read_right, g),
+	    cmocka_unit_test(every_case_is_read_right),
 	};
-	failed = cmocka_run_group_tests_name("measures", tests, NULL, NULL);
-	tamis_grammar_close(g);
-	return failed != 0;
+
+	return cmocka_run_group_tests_name("measures", tests, hold_grammar, drop_grammar);
 }

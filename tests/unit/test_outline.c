@@ -6,6 +6,7 @@
  * yields.tsv a sentence and what is then known of two dishes.
  */
 #include "../support/amounts.h"
+#include "../support/hold.h"
 #include "../support/source.h"
 #include "tamis.h"
 
@@ -201,20 +202,11 @@ goodbyes_are_outside(void **state)
 int
 main(void)
 {
-	struct err e = {0};
-	struct grammar *g = tamis_grammar_open(NULL, "en", &e);
-	int failed;
-
-	if (!g) {
-		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
-		return 1;
-	}
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test_prestate(scripts_have_their_dishes, g),
-	    cmocka_unit_test_prestate(sentences_have_their_yields, g),
-	    cmocka_unit_test_prestate(goodbyes_are_outside, g),
+	    cmocka_unit_test(scripts_have_their_dishes),
+	    cmocka_unit_test(sentences_have_their_yields),
+	    cmocka_unit_test(goodbyes_are_outside),
 	};
-	failed = cmocka_run_group_tests_name("outline", tests, NULL, NULL);
-	tamis_grammar_close(g);
-	return failed != 0;
+
+	return cmocka_run_group_tests_name("outline", tests, hold_grammar, drop_grammar);
 }

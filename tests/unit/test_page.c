@@ -9,6 +9,8 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "page/digest.h"
 #include "page/lane.h"
 #include "page/schedule.h"
@@ -16,24 +18,6 @@
 #include "page/variants.h"
 #include "sample.h"
 #include "write/escape.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
-
-static bool
-has(struct str text, const char *want)
-{
-	return str_find(text, str_of(want)) < text.n;
-}
-
-static void
-expect(struct str got, const char *text)
-{
-	struct str want = str_of(text);
-
-	if (!str_is(got, want))
-		fail_msg(
-		    "got \"%.*s\"\nwant \"%.*s\"", (int)got.n, got.p, (int)want.n, want.p);
-}
 
 /* The sample over a source text that its spans fit in. */
 static struct draft *
@@ -253,23 +237,6 @@ test_digest(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -284,5 +251,5 @@ main(void)
 	    cmocka_unit_test(test_digest),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

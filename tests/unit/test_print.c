@@ -8,22 +8,9 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "base/print.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
-
-/* Fails with both texts unless b holds `want`; empties b. */
-static void
-expect(struct buf *b, const char *want)
-{
-	struct str got = buf_str(b);
-
-	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.p, want ? want : "");
-	assert_true(str_is_z(got, want));
-	b->n = 0;
-}
 
 static void
 test_number(void **state)
@@ -61,7 +48,7 @@ test_number(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		print_number(&b, rows[i].v);
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -89,7 +76,7 @@ test_decimal(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		print_decimal(&b, rows[i].v);
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -112,9 +99,9 @@ test_range(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		print_range(&b, rows[i].min, rows[i].max);
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 		print_decimals(&b, rows[i].min, rows[i].max);
-		expect(&b, rows[i].decimals);
+		expect_taken(&b, rows[i].decimals);
 	}
 }
 
@@ -186,7 +173,7 @@ test_amount(void **state)
 
 	for (size_t i = 0; i < COUNT(amount_rows); i++) {
 		print_amount(&b, &amount_rows[i].amount);
-		expect(&b, amount_rows[i].want);
+		expect_taken(&b, amount_rows[i].want);
 	}
 }
 
@@ -253,7 +240,7 @@ test_setting(void **state)
 	for (size_t i = 0; i < COUNT(setting_rows); i++) {
 		print_temperature(&b, setting_rows[i].min, setting_rows[i].max,
 		    setting_rows[i].unit, false);
-		expect(&b, setting_rows[i].want);
+		expect_taken(&b, setting_rows[i].want);
 	}
 }
 
@@ -287,7 +274,7 @@ test_reading(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		print_temperature(&b, rows[i].v, rows[i].v, rows[i].unit, true);
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
 }
 
@@ -336,12 +323,12 @@ test_duration(void **state)
 	for (size_t i = 0; i < COUNT(duration_rows); i++) {
 		print_duration(
 		    &b, duration_rows[i].min_s * 1000, duration_rows[i].max_s * 1000);
-		expect(&b, duration_rows[i].want);
+		expect_taken(&b, duration_rows[i].want);
 	}
 	print_duration(&b, -1, -1);
-	expect(&b, "overnight");
+	expect_taken(&b, "overnight");
 	print_duration(&b, 59500, 59500);
-	expect(&b, "1 minute");
+	expect_taken(&b, "1 minute");
 }
 
 static void
@@ -365,25 +352,8 @@ test_clock(void **state)
 
 	for (size_t i = 0; i < COUNT(rows); i++) {
 		print_clock(&b, rows[i].ms);
-		expect(&b, rows[i].want);
+		expect_taken(&b, rows[i].want);
 	}
-}
-
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
 }
 
 int
@@ -400,5 +370,5 @@ main(void)
 	    cmocka_unit_test(test_clock),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

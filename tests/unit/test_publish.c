@@ -10,21 +10,11 @@
 #include <cmocka.h>
 #include <jansson.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "publish/brief.h"
 #include "publish/chapter.h"
 #include "sample.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
-
-static void
-expect(struct str got, const char *text)
-{
-	struct str want = str_of(text);
-
-	if (!str_is(got, want))
-		fail_msg(
-		    "got \"%.*s\"\nwant \"%.*s\"", (int)got.n, got.p, (int)want.n, want.p);
-}
 
 static struct str
 written(struct arena *a, const struct draft *d, const char *format)
@@ -257,23 +247,6 @@ test_jsonld_values(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -286,5 +259,5 @@ main(void)
 	    cmocka_unit_test(test_jsonld_values),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

@@ -3,6 +3,7 @@
  * The shopping list: what is added up and in which unit, packages, sections,
  * and CSV that no spreadsheet takes for a formula.
  */
+#include "../support/hold.h"
 #include "checks.h"
 #include "publish/basket.h"
 #include "write/escape.h"
@@ -181,5 +182,5 @@ main(void)
 	    cmocka_unit_test(test_csv_escape),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -5,6 +5,7 @@
  * it is not. The sources are named at the rows; local food codes and qualified
  * advice come first.
  */
+#include "../support/hold.h"
 #include "checks.h"
 
 struct published {
@@ -129,5 +130,5 @@ main(void)
 	    cmocka_unit_test(published_sources_are_named),
 	};
 
-	return cmocka_run_group_tests(tests, checks_setup, checks_teardown);
+	return cmocka_run_group_tests(tests, hold_tables, drop_tables);
 }

@@ -11,6 +11,7 @@
 #ifndef TAMIS_TEST_READ_H
 #define TAMIS_TEST_READ_H
 
+#include "../support/expect.h"
 #include "read/read.h"
 
 #include <setjmp.h>
@@ -19,8 +20,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
 
 struct read_row {
 	const char *behaviour;

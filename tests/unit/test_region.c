@@ -2,6 +2,7 @@
 /*
  * src/assemble/region.c: where a cook is at home, by words and units.
  */
+#include "../support/hold.h"
 #include "tamis.h"
 
 #include <setjmp.h>
@@ -73,19 +74,10 @@ an_option_overrides_them(void **state)
 int
 main(void)
 {
-	struct err e = {0};
-	struct grammar *g = tamis_grammar_open(NULL, "en", &e);
-	int failed;
-
-	if (!g) {
-		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
-		return 1;
-	}
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test_prestate(the_words_tell_the_region, g),
-	    cmocka_unit_test_prestate(an_option_overrides_them, g),
+	    cmocka_unit_test(the_words_tell_the_region),
+	    cmocka_unit_test(an_option_overrides_them),
 	};
-	failed = cmocka_run_group_tests_name("region", tests, NULL, NULL);
-	tamis_grammar_close(g);
-	return failed != 0;
+
+	return cmocka_run_group_tests_name("region", tests, hold_grammar, drop_grammar);
 }

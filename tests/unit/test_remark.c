@@ -3,7 +3,8 @@
  * What only the words show: for each kind of remark, talk that must raise it
  * and talk like it that must not. And what the words tell of steps besides.
  */
-#include "tamis.h"
+#include "../support/hold.h"
+#include "talk.h"
 
 #include <setjmp.h>
 #include <stdarg.h>
@@ -11,25 +12,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(rows) (sizeof(rows) / sizeof *(rows))
-
-static struct draft *
-drafted(const struct grammar *g, const char *talk)
-{
-	struct tamis_options o = {0};
-	struct err e = {0};
-	struct arena a;
-	struct str script;
-	struct draft *d;
-
-	arena_init(&a);
-	script = arena_fmt(&a, "[0:00] %s\n", talk);
-	d = tamis_draft(g, &o, script, "show.txt", &e);
-	assert_non_null(d);
-	arena_release(&a);
-	return d;
-}
 
 struct row {
 	const char *talk;
@@ -53,7 +35,7 @@ expect_rows(
 	size_t wrong = 0;
 
 	for (size_t i = 0; i < rows; i++) {
-		struct draft *d = drafted(g, row[i].talk);
+		struct draft *d = talk_draft(g, row[i].talk);
 
 		if (has_remark(d, kind, row[i].detail) != (row[i].detail != NULL)) {
 			print_error(
@@ -243,7 +225,7 @@ step_doing(const struct draft *d, const char *action)
 static void
 steps_get_what_is_told(void **state)
 {
-	struct draft *d = drafted(*state,
+	struct draft *d = talk_draft(*state,
 	    "Today it's roast squash. Heat the oven to 400 degrees Fahrenheit. Roast the "
 	    "squash for forty minutes. Turn it down to 350 Fahrenheit. The squash has had "
 	    "its "
@@ -253,7 +235,7 @@ steps_get_what_is_told(void **state)
 	assert_int_equal(s->agains, 1);
 	assert_true(str_is_z(s->kind, "heat"));
 	tamis_draft_free(d);
-	d = drafted(*state,
+	d = talk_draft(*state,
 	    "Today it's roast chicken. Put a three pound chicken in a 400 degree "
 	    "Fahrenheit oven. Roast it until it reads 150 degrees Fahrenheit "
 	    "inside, and hold it there for four minutes.");
@@ -261,7 +243,7 @@ steps_get_what_is_told(void **state)
 	assert_true(s->doneness.known);
 	assert_int_equal(s->doneness.hold_ms, 4 * 60 * 1000);
 	tamis_draft_free(d);
-	d = drafted(*state,
+	d = talk_draft(*state,
 	    "Today it's greens. Take a pound of greens. Steam the greens for a "
 	    "little while.");
 	assert_true(step_doing(d, "steam")->time_vague);
@@ -272,29 +254,13 @@ static void
 recaps_are_no_steps(void **state)
 {
 	struct draft *d =
-	    drafted(*state, "Today it's salmon. Air fry four salmon fillets at 390 for "
-			    "eight minutes. So, to "
-			    "recap, that was the air fryer for twelve minutes.");
+	    talk_draft(*state, "Today it's salmon. Air fry four salmon fillets at 390 for "
+			       "eight minutes. So, to "
+			       "recap, that was the air fryer for twelve minutes.");
 
 	assert_int_equal(step_doing(d, "air-fry")->agains, 1);
 	assert_int_equal(d->dish[0].part[0].steps, 1);
 	tamis_draft_free(d);
-}
-
-static int
-open_grammar(void **state)
-{
-	struct err e = {0};
-
-	*state = tamis_grammar_open(NULL, "en", &e);
-	return *state ? 0 : -1;
-}
-
-static int
-close_grammar(void **state)
-{
-	tamis_grammar_close(*state);
-	return 0;
 }
 
 int
@@ -311,5 +277,5 @@ main(void)
 	    cmocka_unit_test(recaps_are_no_steps),
 	};
 
-	return cmocka_run_group_tests(tests, open_grammar, close_grammar);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }

@@ -5,6 +5,7 @@
  * makes nothing of it. [Brackets] mark the part that is meant in a longer text.
  */
 #include "../support/amounts.h"
+#include "../support/hold.h"
 #include "scan/measure.h"
 
 #include <setjmp.h>
@@ -240,19 +241,10 @@ every_rule_has_examples_of_both_kinds(void **state)
 int
 main(void)
 {
-	struct err e = {0};
-	struct grammar *g = tamis_grammar_open(NULL, "en", &e);
-	int failed;
-
-	if (!g) {
-		print_error("%s:%u:%u: %s\n", e.where, e.line, e.column, e.text);
-		return 1;
-	}
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test_prestate(every_example_holds, g),
-	    cmocka_unit_test_prestate(every_rule_has_examples_of_both_kinds, g),
+	    cmocka_unit_test(every_example_holds),
+	    cmocka_unit_test(every_rule_has_examples_of_both_kinds),
 	};
-	failed = cmocka_run_group_tests_name("rules", tests, NULL, NULL);
-	tamis_grammar_close(g);
-	return failed != 0;
+
+	return cmocka_run_group_tests_name("rules", tests, hold_grammar, drop_grammar);
 }

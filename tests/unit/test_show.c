@@ -3,6 +3,7 @@
  * The chart as text: what each word became, and where the rules that failed on it
  * got stuck.
  */
+#include "../support/hold.h"
 #include "../support/small.h"
 #include "scan/show.h"
 
@@ -163,37 +164,15 @@ the_table_is_the_same_after_misses_were_looked_for(void **state)
 	tamis_grammar_close(g);
 }
 
-static int
-set_up(void **state)
-{
-	static struct arena a;
-
-	arena_init(&a);
-	*state = &a;
-	return 0;
-}
-
-static int
-tear_down(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
 	const struct CMUnitTest tests[] = {
-	    cmocka_unit_test_setup_teardown(
-		a_miss_says_where_the_rule_stuck, set_up, tear_down),
-	    cmocka_unit_test_setup_teardown(
-		a_rule_that_took_the_word_is_no_miss, set_up, tear_down),
-	    cmocka_unit_test_setup_teardown(
-		a_time_alone_shows_its_line_and_what_took_more_than_a_word, set_up,
-		tear_down),
-	    cmocka_unit_test_setup_teardown(
-		the_table_is_the_same_after_misses_were_looked_for, set_up, tear_down),
+	    cmocka_unit_test(a_miss_says_where_the_rule_stuck),
+	    cmocka_unit_test(a_rule_that_took_the_word_is_no_miss),
+	    cmocka_unit_test(a_time_alone_shows_its_line_and_what_took_more_than_a_word),
+	    cmocka_unit_test(the_table_is_the_same_after_misses_were_looked_for),
 	};
 
-	return cmocka_run_group_tests_name("show", tests, NULL, NULL);
+	return cmocka_run_group_tests_name("show", tests, hold_arena, drop_arena);
 }

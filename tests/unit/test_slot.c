@@ -8,17 +8,10 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "base/slot.h"
 #include "sample.h"
-
-static void
-expect(struct str got, const char *want)
-{
-	if (!str_is_z(got, want))
-		print_error("got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.n ? got.p : "",
-		    want ? want : "");
-	assert_true(str_is_z(got, want));
-}
 
 static struct str
 amount_text(struct arena *a, struct slots *s, struct ratio v, const struct unit *u)
@@ -116,23 +109,6 @@ broken_marks_fall_away(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -142,5 +118,5 @@ main(void)
 	    cmocka_unit_test(broken_marks_fall_away),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

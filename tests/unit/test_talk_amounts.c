@@ -2,6 +2,7 @@
 /*
  * From talk to the findings about amounts.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #define SOUP "Today it's leek soup. Two leeks, and a litre of vegetable stock. "
@@ -43,5 +44,5 @@ main(void)
 	    cmocka_unit_test(test_missing_amount),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }

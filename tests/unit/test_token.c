@@ -3,6 +3,7 @@
  * From the text of cues to tokens, with a few words of its own: where words
  * and numbers are cut, what marks become, and which words are joined.
  */
+#include "../support/expect.h"
 #include "../support/small.h"
 #include "scan/token.h"
 
@@ -12,8 +13,6 @@
 #include <stdint.h>
 
 #include <cmocka.h>
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
 
 enum { CUES = 8 };
 

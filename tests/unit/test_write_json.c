@@ -11,6 +11,7 @@
 #include <cmocka.h>
 #include <jansson.h>
 
+#include "../support/hold.h"
 #include "sample.h"
 
 static struct str
@@ -247,23 +248,6 @@ test_empty(void **state)
 	json_decref(root);
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -275,5 +259,5 @@ main(void)
 	    cmocka_unit_test(test_empty),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }

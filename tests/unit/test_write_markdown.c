@@ -9,21 +9,12 @@
 
 #include <cmocka.h>
 
+#include "../support/expect.h"
+#include "../support/hold.h"
 #include "grammar/grammar.h"
 #include "sample.h"
 #include "write/escape.h"
 #include "write/text.h"
-
-#define COUNT(array) (sizeof(array) / sizeof *(array))
-
-static void
-expect(struct str got, const char *want)
-{
-	if (!str_is_z(got, want))
-		print_error(
-		    "got  \"%.*s\"\nwant \"%s\"\n", (int)got.n, got.p, want ? want : "");
-	assert_true(str_is_z(got, want));
-}
 
 static const struct tamis_style plain = {0};
 static const struct house house = {.style = &plain};
@@ -282,23 +273,6 @@ test_hostile(void **state)
 	}
 }
 
-static int
-open_arena(void **state)
-{
-	static struct arena arena;
-
-	arena_init(&arena);
-	*state = &arena;
-	return 0;
-}
-
-static int
-close_arena(void **state)
-{
-	arena_release(*state);
-	return 0;
-}
-
 int
 main(void)
 {
@@ -313,5 +287,5 @@ main(void)
 	    cmocka_unit_test(test_hostile),
 	};
 
-	return cmocka_run_group_tests(tests, open_arena, close_arena);
+	return cmocka_run_group_tests(tests, hold_arena, drop_arena);
 }
