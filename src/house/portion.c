@@ -101,6 +101,26 @@ portion_of(const struct ingredient *in)
 }
 
 static void
+put_unconverted(struct buf *b, const struct house *h, const struct portion *p)
+{
+	if (p->reckoned)
+		put_reckoned(b, h, p->amount);
+	else
+		put_said(b, h, p->amount);
+}
+
+static void
+put_us(struct buf *b, const struct house *h, const struct portion *p)
+{
+	struct extent e;
+
+	if (convert_us(b->arena, h, p, &e))
+		put_extent(b, h, &e);
+	else
+		put_unconverted(b, h, p);
+}
+
+static void
 put_main(struct buf *b, const struct house *h, const struct portion *p)
 {
 	enum tamis_units units = h->style->units;
@@ -109,12 +129,10 @@ put_main(struct buf *b, const struct house *h, const struct portion *p)
 	if ((units == UNITS_METRIC || units == UNITS_BOTH) &&
 	    convert_metric(b->arena, h, p, false, &e))
 		put_extent(b, h, &e);
-	else if (units == UNITS_US && convert_us(b->arena, h, p, &e))
-		put_extent(b, h, &e);
-	else if (p->reckoned)
-		put_reckoned(b, h, p->amount);
+	else if (units == UNITS_US)
+		put_us(b, h, p);
 	else
-		put_said(b, h, p->amount);
+		put_unconverted(b, h, p);
 }
 
 void
@@ -144,12 +162,8 @@ put_other(struct buf *b, const struct house *h, const struct portion *p)
 	} else if (convert_metric(a, h, p, h->style->units == UNITS_SAID, &e)) {
 		if (h->style->units == UNITS_SAID)
 			put_extent(b, h, &e);
-		else if (convert_us(a, h, p, &e))
-			put_extent(b, h, &e);
-		else if (p->reckoned)
-			put_reckoned(b, h, p->amount);
 		else
-			put_said(b, h, p->amount);
+			put_us(b, h, p);
 	}
 }
 

@@ -2,6 +2,7 @@
 /*
  * From talk to the findings about settings.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #define VEG "Today it's roast carrots. A pound of carrots, two tablespoons of oil. "
@@ -100,5 +101,5 @@ main(void)
 	    cmocka_unit_test(test_conflicting_temperature),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }

@@ -2,6 +2,7 @@
 /*
  * From talk to the findings about lists of ingredients, spoken and written.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #define LIST                                                                               \
@@ -97,5 +98,5 @@ main(void)
 	    cmocka_unit_test(test_conflicting_amount),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }
