@@ -48,6 +48,19 @@ takes_food(const struct deed *d)
 }
 
 static bool
+wets(const struct deed *d)
+{
+	return str_is_z(d->kind, "wash") || str_is_z(d->kind, "soak");
+}
+
+/* "rinse the lentils": right behind the verb. */
+static bool
+is_object(const struct maker *m, const struct clause *q, const struct node *food)
+{
+	return q->verb < q->end && chart_top(&m->c)->node.v[q->verb].end == food->beg;
+}
+
+static bool
 is_water(const struct mention *x)
 {
 	return str_is_z(x->group, "water");
@@ -174,7 +187,7 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 	if (measured)
 		return true;
 	if (x->amount.present && is_water(x))
-		return true;
+		return !wets(d);
 	if (is_generic(k->m, x) || gather_is_name(k->m, x->node))
 		return false;
 	if (x->amount.present || is_fragment(k->m, q))
@@ -184,7 +197,7 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		return !is_wide_word_for(&k->m->d->dish[k->dish], x) && !d->appliance &&
 		       !d->duration.present;
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
-		return takes_food(d);
+		return takes_food(d) || (wets(d) && is_object(k->m, q, x->node));
 	return !x->definite && (asks_for(k->m, q, x) || d->listing || is_seasoning(x));
 }
 
