@@ -210,15 +210,6 @@ states_again(const struct maker *m, const struct clause *q)
 }
 
 static bool
-is_pending(const struct stepper *k, struct str item)
-{
-	for (size_t i = 0; i < k->pendings; i++)
-		if (str_is(k->pending[i], item))
-			return true;
-	return false;
-}
-
-static bool
 is_in_use(const struct stepper *k, int at)
 {
 	return k->m->d->dish[k->dish].part[k->part].ingredient[at].used;
@@ -272,12 +263,9 @@ add_foods(
 			use_ingredient(k, at);
 		if (acts && at >= 0)
 			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span);
-		if (acts && !again && q->kind != CLAUSE_DO && k->pendings < PENDING_MAX &&
-		    at >= 0 && !is_pending(k, x[i].item) && !x[i].definite) {
-			k->pending[k->pendings++] = x[i].item;
-			if (k->pendings == 1)
-				k->pending_node = n;
-		}
+		if (acts && !again && (q->kind != CLAUSE_DO || k->bringing) && at >= 0 &&
+		    !x[i].definite)
+			pending_push(k, &x[i], n);
 	}
 }
 

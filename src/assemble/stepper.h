@@ -16,6 +16,13 @@ struct setting {
 	bool used; /* a step of the dish was heated at it */
 };
 
+/* A food that the cook has brought in and done nothing with. */
+struct pending {
+	struct str item;
+	bool plural;   /* "them" may mean it */
+	bool prepared; /* it was cut, washed: named, but not in with the rest yet */
+};
+
 /* The step being written and what hangs over it. */
 struct stepper {
 	struct maker *m;
@@ -26,8 +33,9 @@ struct stepper {
 	bool open, full; /* full: its time or cue is told */
 	uint32_t use[STEP_USES_MAX];
 	size_t uses;
-	struct str pending[PENDING_MAX]; /* foods brought in, not yet used */
+	struct pending pending[PENDING_MAX]; /* foods brought in, not yet used */
 	size_t pendings;
+	bool bringing; /* the clause does no more than name foods that go in */
 	const struct node *pending_node;
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
@@ -53,6 +61,20 @@ bool gather_is_name(const struct maker *m, const struct node *n);
 
 /* list.c: for each clause, whether it stands in a list that is said aloud. */
 bool *lists_spoken(const struct maker *m);
+
+/* steps.c: adds a sentence to the step under way, or to a new one. */
+void step_add(struct stepper *k, struct str s, const struct node *at);
+
+/* pending.c: writes "Add the flour" of what was brought in and has no verb yet. */
+void pending_flush(struct stepper *k);
+/* What "it" and "them" of the clause mean, put into w; what they cannot mean is
+ * flushed before the clause is written. */
+void pending_offer(
+    struct stepper *k, const struct clause *q, const struct deed *d, struct writing *w);
+/* After the clause is written: what it used is no longer pending. */
+void pending_settle(struct stepper *k, const struct deed *d, const struct writing *w);
+bool pending_has(const struct stepper *k, struct str item);
+void pending_push(struct stepper *k, const struct mention *x, const struct node *n);
 
 /* heat.c: the step takes its heat, or that which was set for it before. */
 void heat_take(struct stepper *k, const struct deed *d);

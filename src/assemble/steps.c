@@ -40,8 +40,8 @@ open_step(struct stepper *k, const struct node *at)
 	k->open = true;
 }
 
-static void
-add_sentence(struct stepper *k, struct str s, const struct node *at)
+void
+step_add(struct stepper *k, struct str s, const struct node *at)
 {
 	if (!s.n || (k->open && k->text.n && str_ends(buf_str(&k->text), s)))
 		return;
@@ -99,36 +99,6 @@ take_deed(struct stepper *k, const struct deed *d)
 		  (d->heats && (d->doneness.text.n || d->doneness.known));
 }
 
-/* "the flour, sugar and salt" */
-static struct str
-list_of(const struct stepper *k)
-{
-	struct buf b = buf_in(k->m->a);
-
-	for (size_t i = 0; i < k->pendings; i++) {
-		buf_put_z(&b, i == 0 ? "the " : i + 1 == k->pendings ? " and " : ", ");
-		buf_put(&b, k->pending[i]);
-	}
-	return buf_str(&b);
-}
-
-static void
-flush_pending(struct stepper *k)
-{
-	struct str list = list_of(k);
-	bool first = !k->open && part_now(k)->steps == 0;
-
-	if (k->pendings == 0)
-		return;
-	add_sentence(k,
-	    arena_fmt(k->m->a, "%s %.*s", first && k->pendings > 1 ? "Combine" : "Add",
-		(int)list.n, list.p),
-	    k->pending_node);
-	if (!k->step.action.n)
-		k->step.action = first && k->pendings > 1 ? STR("combine") : STR("add");
-	k->pendings = 0;
-}
-
 static bool
 is_worth_writing(const struct deed *d)
 {
@@ -157,36 +127,24 @@ writing_of(const struct stepper *k, const struct clause *q, const struct deed *d
 	    .m = k->m, .clause = q, .deed = d, .loose = k->loose, .part = part_now(k)};
 }
 
-/* Does "it" or "them" mean the foods just brought in? Several are mixed or
- * cooked together; what is done to "them" by cutting is what was there. */
-static bool
-means_pending(const struct stepper *k, const struct deed *d)
-{
-	return k->pendings == 1 || (k->pendings > 1 && !str_is_z(d->kind, "cut"));
-}
-
 static void
 write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	uint32_t verb = q->verb < q->end ? q->verb : q->beg;
 	const struct node *at = &chart_top(&k->m->c)->node.v[verb];
 	struct writing w = writing_of(k, q, d);
+	size_t waiting;
 	struct str s;
 
-	if ((d->pronoun || d->thing) && means_pending(k, d))
-		w.pending = list_of(k);
-	else if (d->foods == 0 || k->pendings > 1)
-		flush_pending(k);
+	pending_offer(k, q, d, &w);
 	s = sentence_write(&w);
-	if (w.used_pending)
-		k->pendings = 0;
-	else
-		flush_pending(k);
+	pending_settle(k, d, &w);
 	if (goes_on(k, d))
 		k->full = false;
-	add_sentence(k, s, at);
+	step_add(k, s, at);
+	waiting = k->pendings;
 	gather_things(k, q, d);
-	k->pendings = 0;
+	k->pendings = waiting;
 	if (s.n || d->duration.present)
 		take_deed(k, d);
 	else if (d->temperature.present)
@@ -243,6 +201,23 @@ makes_named(const struct maker *m, const struct clause *q, const struct deed *d)
 	return false;
 }
 
+/* "I do three quarters of a cup of sugar", "you take two eggs": no more than a list
+ * of what goes in. */
+static bool
+only_brings(const struct maker *m, const struct clause *q, const struct deed *d)
+{
+	const struct level *top = chart_top(&m->c);
+
+	if (q->kind != CLAUSE_DO || !d->light || !d->foods || d->equipment || d->pronoun ||
+	    d->thing || d->duration.present || d->temperature.present || d->doneness.text.n)
+		return false;
+	for (uint32_t i = q->beg; i < q->end; i++)
+		if (top->node.v[i].made == RAW &&
+		    node_has(&m->c, &top->node.v[i], "PLACEPREP"))
+			return false;
+	return true;
+}
+
 static struct str
 reading_words(const struct stepper *k, const struct deed *d)
 {
@@ -297,10 +272,12 @@ take_clause(struct stepper *k, const struct clause *q)
 	k->now.set = d.temperature.heat.n && !d.duration.present;
 	if (d.doneness.known && !d.heats)
 		attach_reading(k, &d);
+	k->bringing = false;
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
-		if (is_worth_writing(&d) && !d.keeping && !k->past &&
+		k->bringing = only_brings(k->m, q, &d) && !k->past;
+		if (!k->bringing && is_worth_writing(&d) && !d.keeping && !k->past &&
 		    !story_is_told(k->m, q, &d) && !story_is_state(k->m, q, &d) &&
 		    !makes_named(k->m, q, &d))
 			write_clause(k, q, &d);
@@ -339,7 +316,7 @@ move_to(struct stepper *k, const struct clause *q)
 	if (k->dish == q->dish && k->part == q->part)
 		return;
 	if (k->dish >= 0) {
-		flush_pending(k);
+		pending_flush(k);
 		close_step(k);
 	}
 	if (k->dish != q->dish && k->dish >= 0)
@@ -400,14 +377,14 @@ steps_make(struct maker *m)
 		}
 		if (k.open && k.cue != q->cue && m->s->cue[q->cue].paragraph &&
 		    k.sentences) {
-			flush_pending(&k);
+			pending_flush(&k);
 			close_step(&k);
 		}
 		k.cue = q->cue;
 		take_clause(&k, q);
 	}
 	if (k.dish >= 0) {
-		flush_pending(&k);
+		pending_flush(&k);
 		close_step(&k);
 	}
 }

@@ -11,7 +11,9 @@ tells_yield(const struct maker *m, uint32_t beg, uint32_t end)
 	const struct node *at = l ? level_at(l, beg) : NULL;
 
 	for (; at && at < l->node.v + l->node.n && at->beg < end; at++)
-		if (at->beg >= beg && node_is(&m->c, at, "YIELD"))
+		/* "cut it into eight" is to be done */
+		if (at->beg >= beg && node_is(&m->c, at, "YIELD") &&
+		    !node_attribute(&m->c, at, "cut").n)
 			return true;
 	return false;
 }
@@ -50,18 +52,10 @@ story_is_state(const struct maker *m, const struct clause *q, const struct deed 
 	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
 	struct field_nodes f;
 
-	if (!verb || !node_attribute(&m->c, verb, "thing").n ||
-	    !node_field(&m->c, verb, "verb", &f) || !node_has(&m->c, f.v, "ACTION_ING") ||
-	    d->duration.present || d->temperature.present || d->doneness.text.n ||
-	    d->doneness.known)
-		return false;
-	for (uint32_t i = verb->beg; i < verb->end; i++)
-		if (str_is_z(m->c.tokens.token.v[i].norm, "gonna") ||
-		    str_is_z(m->c.tokens.token.v[i].norm, "going") ||
-		    str_is_z(m->c.tokens.token.v[i].norm, "will") ||
-		    str_is_z(m->c.tokens.token.v[i].norm, "'ll"))
-			return false;
-	return true;
+	return verb && node_attribute(&m->c, verb, "thing").n &&
+	       node_field(&m->c, verb, "verb", &f) && !node_has(&m->c, f.v, "ACTION_ED") &&
+	       !d->duration.present && !d->temperature.present && !d->doneness.text.n &&
+	       !d->doneness.known;
 }
 
 /* A verb without a subject before it. */

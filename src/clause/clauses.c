@@ -179,10 +179,22 @@ is_one_time(const struct cutter *k, const struct node *n)
 	       node_is(&k->m->c, next, "VDO");
 }
 
+/* "you melt that, and": the object of the verb before it; "make sure that it" is
+ * none. */
+static bool
+is_that_object(const struct cutter *k, const struct node *n)
+{
+	const struct node *next = n + 1;
+
+	return k->now.kind == CLAUSE_DO && k->now.verb != UINT32_MAX &&
+	       n == k->top->node.v + k->now.verb + 1 && is_raw(k, n, "PRON") &&
+	       !(next < k->top->node.v + k->top->node.n && is_raw(k, next, "SUBJ"));
+}
+
 static bool
 subordinates(const struct cutter *k, const struct node *n)
 {
-	if (is_one_time(k, n))
+	if (is_one_time(k, n) || is_that_object(k, n))
 		return false;
 	return is_raw(k, n, "UNTIL") || is_raw(k, n, "WHEN") || is_raw(k, n, "COND") ||
 	       is_raw(k, n, "BECAUSE") || is_raw(k, n, "REL");
@@ -245,6 +257,25 @@ lists_food(const struct cutter *k, uint32_t end)
 	return is_food(k, i);
 }
 
+/* "in the big bowl two cups of flour, give it a stir": the list and its place stand
+ * for themselves, where the verb has an object of its own. */
+static bool
+has_list(const struct cutter *k, uint32_t verb)
+{
+	const struct node *n = &k->top->node.v[verb];
+	struct field_nodes f;
+	bool list = false;
+
+	if (!node_field(&k->m->c, n, "object", &f) &&
+	    !(verb + 1 < k->top->node.n && is_raw(k, n + 1, "PRON")))
+		return false;
+	for (uint32_t i = k->now.beg; i < verb; i++)
+		list = list || (is_food(k, i) &&
+				   !(i > 0 && is_raw(k, &k->top->node.v[i - 1], "PREP")) &&
+				   node_field(&k->m->c, &k->top->node.v[i], "amount", &f));
+	return list;
+}
+
 /* "four hundred degrees, fifteen minutes, shake them once": a setting and a time
  * stand for themselves, where nothing opens the sentence that needs the verb. */
 static bool
@@ -275,7 +306,7 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	if (kind == CLAUSE_GO && k->now.verb != UINT32_MAX && at == k->now.verb + 1)
 		return;
 	if (k->now.verb != UINT32_MAX || (kind == CLAUSE_CHAT && has_matter(k, at)) ||
-	    (kind == CLAUSE_DO && lists_food(k, at)) ||
+	    (kind == CLAUSE_DO && (lists_food(k, at) || has_list(k, at))) ||
 	    ((kind == CLAUSE_DO || kind == CLAUSE_HAVE) && tells_heat(k, at)) ||
 	    (kind == CLAUSE_GO && has_matter(k, at))) {
 		uint32_t from = back_up(k, at);

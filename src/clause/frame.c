@@ -30,8 +30,8 @@ skip_to_side(struct framer *r)
 	return false;
 }
 
-static bool
-take_measure(struct framer *r)
+bool
+frame_measure(struct framer *r)
 {
 	const struct node *n = node_at(r, r->at);
 	struct said s;
@@ -65,8 +65,8 @@ take_measure(struct framer *r)
 	return true;
 }
 
-static void
-take_heat(struct framer *r)
+void
+frame_heat(struct framer *r)
 {
 	struct field_nodes f;
 
@@ -77,20 +77,10 @@ take_heat(struct framer *r)
 }
 
 static bool
-is_lid(const struct framer *r, uint32_t at)
-{
-	const struct node *n = node_at(r, at);
-
-	for (uint32_t i = n ? n->beg : 0; n && i < n->end; i++)
-		if (str_is_z(r->m->c.tokens.token.v[i].norm, "lid"))
-			return true;
-	return false;
-}
-
-static bool
 take_lid(struct framer *r)
 {
-	if (!(made(r, r->at, "EQ") || is(r, r->at, "EQUIP")) || !is_lid(r, r->at))
+	if (!(made(r, r->at, "EQ") || is(r, r->at, "EQUIP")) ||
+	    !preposition_is_lid(r, r->at))
 		return false;
 	if (word(r, r->at + 1, "on") || word(r, r->at + 1, "goes") ||
 	    word(r, r->at + 1, "back"))
@@ -103,18 +93,8 @@ take_lid(struct framer *r)
 	return true;
 }
 
-static bool
-is_appliance_at(const struct framer *r, uint32_t at)
-{
-	const struct reading *e =
-	    node_at(r, at) ? node_reading(&r->m->c, node_at(r, at), "EQUIP") : NULL;
-
-	return e && lexeme_get(e->lexeme, "appliance").n &&
-	       !str_is_z(lexeme_get(e->lexeme, "kind"), "pan");
-}
-
-static void
-take_object(struct framer *r)
+void
+frame_object(struct framer *r)
 {
 	struct str s;
 
@@ -134,94 +114,6 @@ take_object(struct framer *r)
 		r->f->object = s;
 	if (!s.n)
 		r->at++;
-}
-
-/* "reserve half for the table": with these verbs, what for matters. */
-static bool
-keeps_purpose(const struct framer *r)
-{
-	static const char *const verbs[] = {
-	    "reserve", "save", "keep", "set aside", "leave"};
-
-	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
-		if (str_is_z(r->w->deed->action, verbs[i]))
-			return true;
-	return false;
-}
-
-/* "to the boil" is part of the verb; what stands before it too ("up"). */
-static bool
-is_boil(struct framer *r, uint32_t at)
-{
-	if (!word(r, at, "to") || !r->w->deed->lexeme ||
-	    !str_starts(r->w->deed->lexeme->lemma, STR("bring to")))
-		return false;
-	for (r->at = at + 1; is(r, r->at, "ART") || is(r, r->at, "DET") ||
-			     is(r, r->at, "FOODMOD") || word(r, r->at, "boil") ||
-			     word(r, r->at, "simmer") || word(r, r->at, "rolling");)
-		r->at++;
-	r->f->particle.n = 0;
-	return true;
-}
-
-/* A particle stands right after its verb or its object: "break it up". */
-static bool
-may_take_particle(const struct framer *r, uint32_t at)
-{
-	return at == r->w->deed->at + 1 ||
-	       (at > 0 && (is(r, at - 1, "PRON") || is_food(r, at - 1) ||
-			      made(r, at - 1, "EQ") || is(r, at - 1, "THING")));
-}
-
-/* A preposition and what follows it; a particle where nothing does. */
-static void
-take_preposition(struct framer *r)
-{
-	struct str prep = said(r, r->at), phrase;
-	uint32_t start = r->at;
-	bool appliance;
-
-	r->at++;
-	while (is(r, r->at, "APPROX")) {
-		r->about = true;
-		r->at++;
-	}
-	if (made(r, r->at, "DUR") || made(r, r->at, "TEMP")) {
-		take_measure(r);
-		return;
-	}
-	if (made(r, r->at, "HEAT")) {
-		take_heat(r);
-		return;
-	}
-	appliance = is_appliance_at(r, r->at) || is_appliance_at(r, r->at + 1);
-	if (is_boil(r, start))
-		return;
-	if (word(r, r->at, "there") || word(r, r->at, "here")) {
-		r->at++;
-		return;
-	}
-	if (str_is_z(prep, "of") && is_food(r, r->at)) {
-		take_object(r);
-		return;
-	}
-	phrase = phrase_take(r);
-	if (phrase.n == 0) {
-		r->at = start + 1;
-		if (is(r, start, "PARTICLE") && !r->f->particle.n && !r->f->places &&
-		    may_take_particle(r, start))
-			r->f->particle = prep;
-		return;
-	}
-	if ((str_is_z(prep, "for") && !keeps_purpose(r)) ||
-	    (r->w->deed->heats && str_is_z(prep, "with") && str_is_z(phrase, "it")))
-		return;
-	phrase =
-	    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p, (int)phrase.n, phrase.p);
-	if (appliance)
-		r->f->appliance = phrase;
-	else if (r->f->places < PLACES_MAX)
-		r->f->place[r->f->places++] = phrase;
 }
 
 static void
@@ -250,7 +142,9 @@ take_purpose(struct framer *r)
 static bool
 cuts(const struct framer *r, uint32_t at)
 {
-	return is(r, at, "BECAUSE") || is(r, at, "REL") || is(r, at, "WH") ||
+	bool object = at == r->w->deed->at + 1 && phrase_is_pronoun(r, at);
+
+	return is(r, at, "BECAUSE") || (is(r, at, "REL") && !object) || is(r, at, "WH") ||
 	       (is(r, at, "SUBJ") && !is(r, at, "PRON")) || is(r, at, "BUT") ||
 	       is(r, at, "SORRY") || is(r, at, "DOTS") || is(r, at, "COND") ||
 	       made(r, at, "VCHAT") || made(r, at, "VHAVE") || made(r, at, "VBE") ||
@@ -264,6 +158,27 @@ resumes(const struct framer *r, uint32_t at)
 	       (is(r, at, "PREP") &&
 		   (made(r, at + 1, "DUR") || made(r, at + 1, "TEMP") ||
 		       (is(r, at + 1, "APPROX") && made(r, at + 2, "DUR"))));
+}
+
+/* "cut rounds", "roll out four flatbreads": what shaping makes, in the cook's words. */
+static bool
+take_pieces(struct framer *r)
+{
+	bool number = made(r, r->at, "NUM") || made(r, r->at, "AMT");
+	uint32_t at = r->at + number;
+	struct str kind = r->w->deed->kind;
+
+	if (r->f->object.n || r->f->foods ||
+	    !(str_is_z(kind, "cut") || str_is_z(kind, "shape")) ||
+	    r->at > r->w->deed->at + 2)
+		return false;
+	if (!is(r, at, "PIECE_PL") && !(number && is(r, at, "DISH_PL")) &&
+	    !made(r, r->at, "AMT"))
+		return false;
+	r->f->object = said(r, r->at++);
+	if (number && (is(r, at, "PIECE_PL") || is(r, at, "DISH_PL")))
+		add(r, &r->f->object, said(r, r->at++));
+	return true;
 }
 
 /* "half of them" */
@@ -290,29 +205,44 @@ after_go(struct str s)
 		   : s;
 }
 
+/* "pat it dry", "roll the dough thin": what the object becomes stands right behind
+ * it; elsewhere it is told of another thing. */
+static bool
+tells_state(const struct framer *r)
+{
+	uint32_t at = r->at;
+
+	if (!is(r, at, "STATE") && !made(r, at, "PREPPH"))
+		return false;
+	while (at > 0 && (is(r, at - 1, "ADV") || is(r, at - 1, "FILLER")))
+		at--;
+	return at > 0 && (is(r, at - 1, "PRON") || is_food(r, at - 1) ||
+			     made(r, at - 1, "EQ") || is(r, at - 1, "THING"));
+}
+
 static void
 take_one(struct framer *r)
 {
 	if (is(r, r->at, "UNTIL"))
 		until_take(r);
 	else if (made(r, r->at, "HEAT"))
-		take_heat(r);
+		frame_heat(r);
 	else if (take_lid(r))
 		;
-	else if (take_measure(r))
+	else if (take_pieces(r) || frame_measure(r))
 		;
 	else if (made(r, r->at, "VING"))
 		take_doing(r);
 	else if (made(r, r->at, "VTO"))
 		take_purpose(r);
 	else if (is_food(r, r->at) || made(r, r->at, "EQ") || phrase_is_pronoun(r, r->at))
-		take_object(r);
+		frame_object(r);
 	else if (made(r, r->at, "NUM") && word(r, r->at + 1, "of") &&
 		 phrase_is_pronoun(r, r->at + 2))
 		take_share(r);
 	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE") ||
 		 is(r, r->at, "PLACEPREP"))
-		take_preposition(r);
+		preposition_take(r);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
 	else if (is(r, r->at, "STATEVERB") && !is(r, r->at, "ACTION") && !r->f->until.n) {
@@ -323,11 +253,10 @@ take_one(struct framer *r)
 		   is(r, r->at + 1, "STATE") && !r->f->until.n) {
 		r->f->until = said(r, r->at + 1);
 		r->at += 2;
-	} else if ((is(r, r->at, "STATE") || made(r, r->at, "PREPPH")) &&
-		   (r->f->object.n || r->f->foods))
+	} else if (tells_state(r))
 		add(r, &r->f->manner, said(r, r->at++));
 	else if (is(r, r->at, "DET") || is(r, r->at, "ART"))
-		take_object(r);
+		frame_object(r);
 	else
 		r->at++;
 }

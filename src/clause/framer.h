@@ -2,7 +2,7 @@
 /*
  * Reading the frame of a clause: the place in it, the questions that its
  * readers ask of nodes, and what they do for one another. Only frame.c,
- * phrase.c and until.c include this.
+ * phrase.c, preposition.c and until.c include this.
  */
 #ifndef TAMIS_FRAMER_H
 #define TAMIS_FRAMER_H
@@ -92,6 +92,16 @@ struct str phrase_food(
 bool phrase_is_pronoun(const struct framer *r, uint32_t at);
 bool phrase_is_plural(struct str pronoun);
 bool phrase_holds(const struct str *list, size_t count, struct str words);
+/* frame.c: a measure, a heat level, an object at r->at into the frame, and past it;
+ * frame_measure: false and nothing read where there is none. */
+bool frame_measure(struct framer *r);
+void frame_heat(struct framer *r);
+void frame_object(struct framer *r);
+/* preposition.c: a preposition at r->at and what follows it; a particle where
+ * nothing does. */
+void preposition_take(struct framer *r);
+/* Is the thing at `at` a lid? */
+bool preposition_is_lid(const struct framer *r, uint32_t at);
 /* until.c: reads "until ..." at r->at into the frame, and past it. */
 void until_take(struct framer *r);
 

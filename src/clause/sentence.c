@@ -209,6 +209,10 @@ object_words(struct composer *c)
 		c->w->used_pending = true;
 		return c->w->pending;
 	}
+	if (str_is_z(c->f.object, "it") && c->w->it.n)
+		return c->w->it;
+	if (str_is_z(c->f.object, "them") && c->w->them.n)
+		return c->w->them;
 	return c->f.object;
 }
 
@@ -285,7 +289,8 @@ is_worth_it(const struct composer *c, struct str verb)
 		       f->until.n;
 	if (f->duration.n || f->until.n || f->heat.n)
 		return true;
-	return stands_alone(c);
+	/* "turn the heat off": the verb has its object in it */
+	return stands_alone(c) || str_find(verb, STR(" the ")) < verb.n;
 }
 
 static void
@@ -325,23 +330,49 @@ drops_particle(const struct composer *c, struct str verb)
 	return c->f.places && str_starts(c->f.place[0], p);
 }
 
+/* "cut into" before "into twelve": the place says it. */
+static struct str
+without_preposition(const struct composer *c, struct str verb)
+{
+	size_t cut = verb.n;
+
+	while (cut > 0 && verb.p[cut - 1] != ' ')
+		cut--;
+	if (cut == 0 || !c->f.places || !lexeme_has(c->w->deed->lexeme, "split") ||
+	    !str_starts(c->f.place[0], str_cut(verb, cut, verb.n)))
+		return verb;
+	return str_cut(verb, 0, cut - 1);
+}
+
+/* "take it off" the heat, where no place is named */
+static bool
+leaves_heat(const struct composer *c)
+{
+	const struct lexeme *l = c->w->deed->lexeme;
+
+	return l && str_is_z(l->lemma, "take off") && !c->f.foods && !c->f.places &&
+	       !c->f.appliance.n && (!c->f.object.n || str_is_z(c->f.object, "it"));
+}
+
 /* The verb with its object: inside a phrase that splits ("set the onions
  * aside"), before a particle where it is a pronoun ("break it up"). */
 static void
 put_verb(struct composer *c, struct str verb)
 {
 	const struct lexeme *l = c->w->deed->lexeme;
-	size_t cut = lexeme_has(l, "split") ? str_find_char(verb, ' ') : verb.n;
+	size_t cut;
 	struct str object = drops_object(c) ? STR("") : object_words(c);
 	bool pronoun = str_is_z(object, "it") || str_is_z(object, "them");
 	bool in = drops_particle(c, verb);
 
+	verb = without_preposition(c, verb);
+	cut = lexeme_has(l, "split") ? str_find_char(verb, ' ') : verb.n;
 	if (!object.n ||
 	    (!pronoun &&
 		str_find_char(str_cut(verb, cut + 1, verb.n), ' ') + cut + 1 >= verb.n))
 		cut = verb.n;
-	if (cut == verb.n && pronoun && str_find_char(verb, ' ') < verb.n &&
-	    str_find_char(verb, ' ') + 4 >= verb.n)
+	if (cut == verb.n && pronoun &&
+	    (str_find_char(verb, ' ') + 4 >= verb.n || str_starts(verb, STR("bring "))))
 		cut = str_find_char(verb, ' ');
 	put(c, str_cut(verb, 0, cut));
 	if (c->f.particle.n && !pronoun && !in && !c->f.foods)
@@ -350,6 +381,8 @@ put_verb(struct composer *c, struct str verb)
 	put(c, str_trim(str_cut(verb, cut, verb.n)));
 	if (c->f.particle.n && (pronoun || c->f.foods) && !in)
 		put(c, c->f.particle);
+	if (leaves_heat(c))
+		put(c, STR("from the heat"));
 }
 
 /* "In a large bowl, "; what goes into something first is put there. */

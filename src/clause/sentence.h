@@ -38,6 +38,7 @@ struct writing {
 	bool loose;         /* a script without punctuation */
 	struct str pending; /* foods just brought in, which "it" or "them" means */
 	bool used_pending;
+	struct str it, them; /* what they mean where a step begins; empty: not known */
 	const struct part *part;
 };
 

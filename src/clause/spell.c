@@ -136,22 +136,47 @@ spell_starts(const struct cutter *k, uint32_t at, uint32_t *from)
 	return has_food(k, k->now.beg, first) && !is_appliance(k, first - 1);
 }
 
+/* "give it a whisk", "stir that": a verb that has all it wants by the node *past. */
+static bool
+has_all(const struct cutter *k, uint32_t *past)
+{
+	struct field_nodes f;
+
+	*past = k->now.verb + 1;
+	if (node_field(&k->m->c, &k->top->node.v[k->now.verb], "object", &f))
+		return true;
+	return is_raw(k, &k->top->node.v[(*past)++], "PRON") &&
+	       !lexeme_has(k->now.action, "light");
+}
+
 bool
 spell_lists(const struct cutter *k, uint32_t at, uint32_t *from)
 {
 	static const char *const joins[] = {"PREP", "AND", "OR", "COMMA", "COLON", "DASH"};
-	uint32_t object = k->now.verb + 1;
+	static const char *const apart[] = {"COMMA", "AND", "FILLER", "MARK"};
+	uint32_t past, place;
 	struct field_nodes f;
 
 	if ((k->now.kind != CLAUSE_DO && k->now.kind != CLAUSE_NOT) || k->absorbing ||
-	    k->now.verb == UINT32_MAX || object >= at || !is_food(k, at) ||
-	    !node_field(&k->m->c, &k->top->node.v[at], "amount", &f))
+	    k->now.verb == UINT32_MAX || k->now.verb + 1 >= at || !is_food(k, at) ||
+	    !node_field(&k->m->c, &k->top->node.v[at], "amount", &f) || !has_all(k, &past))
 		return false;
 	*from = at;
-	while (*from > object &&
+	while (*from > past &&
 	       is_any_of(k, *from - 1, (const char *const[]){"FILLER", "MARK"}, 2))
 		--*from;
-	return is_raw(k, &k->top->node.v[object], "PRON") && *from > object &&
-	       !is_any_of(k, *from - 1, joins, sizeof joins / sizeof *joins) &&
-	       !lexeme_has(k->now.action, "light");
+	/* "rinse those, and a quart of stock" */
+	for (place = *from; place > past && is_any_of(k, place - 1, apart, 4);)
+		place--;
+	if (place == past && past < at) {
+		*from = past;
+		return true;
+	}
+	/* "in the jug one cup of milk": the place goes with the list */
+	place = place_before(k, *from, past);
+	if (place < *from && place >= past && is_node(k, *from - 1, "EQ")) {
+		*from = place;
+		return true;
+	}
+	return !is_any_of(k, *from - 1, joins, sizeof joins / sizeof *joins);
 }

@@ -45,7 +45,7 @@ put_until_word(struct framer *r, struct buf *b, uint32_t at)
 		return;
 	if (word(r, at, "and") && at && word(r, at - 1, "nice"))
 		return;
-	if (b->n && text.p[0] != '\'' && text.p[0] != ',')
+	if (b->n && text.p[0] != '\'' && text.p[0] != ',' && !str_is_z(text, "n't"))
 		buf_put_char(b, ' ');
 	if (n->made != RAW && measure_of(&r->m->c, r->m->region, n, &s) &&
 	    s.kind == MEASURE_TEMPERATURE) {

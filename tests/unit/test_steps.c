@@ -1,0 +1,123 @@
+/* SPDX-License-Identifier: ISC */
+/*
+ * From talk to the written steps.
+ */
+#include "talk.h"
+
+#include "base/buf.h"
+
+struct step_row {
+	const char *talk;
+	const char *steps; /* of the first dish, one blank between them */
+};
+
+static struct str
+steps_of(const struct draft *d)
+{
+	struct buf b = buf_in(d->arena);
+
+	for (size_t i = 0; d->dishes && i < d->dish->parts; i++)
+		for (size_t k = 0; k < d->dish->part[i].steps; k++) {
+			buf_put_z(&b, b.n ? " " : "");
+			buf_put(&b, d->dish->part[i].step[k].text);
+		}
+	return buf_str(&b);
+}
+
+static void
+expect_steps(const struct grammar *g, const struct step_row *row, size_t rows)
+{
+	size_t wrong = 0;
+
+	for (size_t i = 0; i < rows; i++) {
+		struct draft *d = talk_draft(g, row[i].talk);
+		struct str steps = steps_of(d);
+
+		if (!str_is_z(steps, row[i].steps)) {
+			print_error("%s\n  gave  %.*s\n  not   %s\n", row[i].talk,
+			    (int)steps.n, steps.p, row[i].steps);
+			wrong++;
+		}
+		tamis_draft_free(d);
+	}
+	assert_int_equal(wrong, 0);
+}
+
+#define STEW "Today it's beef stew. Brown two pounds of beef. "
+
+static void
+test_pronouns_mean_what_was_brought_in_or_what_is_there(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW "A cup of cream. Let it simmer for ten minutes.",
+		"Brown the beef. Add the cream. Simmer for 10 minutes."},
+	    {STEW "A can of tomatoes and two cans of beans, drain those and rinse those, "
+		  "and a quart of stock.",
+		"Brown the beef. Drain the beans. Rinse them. Add the tomatoes, beans and "
+		"stock."},
+	    {STEW "A pinch of sugar. Turn it off.",
+		"Brown the beef. Add the sugar. Turn it off."},
+	    {STEW "Half a cup of peas, stir that in.", "Brown the beef. Stir in the peas."},
+	    {"Today it's a slaw. Half a cabbage, two carrots, the juice of a lime. Toss "
+	     "it.",
+		"Toss the cabbage, carrots and lime."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
+test_that_behind_a_verb_is_its_object(void **state)
+{
+	static const struct step_row rows[] = {
+	    {"Today it's meatloaf. A pound of ground beef. Shape that into a loaf.",
+		"Shape the ground beef into a loaf."},
+	    {STEW "Four ounces of butter, you melt that, and then a cup of flour.",
+		"Brown the beef. Melt the butter. Add the flour."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
+test_sizes_and_pieces_stay_in_the_step(void **state)
+{
+	static const struct step_row rows[] = {
+	    {"Today it's cinnamon rolls. Two cups of flour and a cup of milk, mix that. "
+	     "Roll "
+	     "it out to about thirty by forty centimetres, roll it up and cut it into "
+	     "twelve.",
+		"Mix the flour and milk. Roll it out to about thirty by forty centimetres. "
+		"Roll it up. Cut it into twelve."},
+	    {STEW "Put it back in the pan with the lid still on and leave it to rest.",
+		"Brown the beef. Put it back in the pan, covered. Rest it."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
+test_what_happens_by_itself_or_else_is_no_step(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW "Take it off the heat, or you'll scramble your eggs.",
+		"Brown the beef. Remove from the heat."},
+	    {STEW "It'll puff up like a cloud.", "Brown the beef."},
+	    {STEW "You could stand a spoon up in it.", "Brown the beef."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+int
+main(void)
+{
+	static const struct CMUnitTest tests[] = {
+	    cmocka_unit_test(test_pronouns_mean_what_was_brought_in_or_what_is_there),
+	    cmocka_unit_test(test_that_behind_a_verb_is_its_object),
+	    cmocka_unit_test(test_sizes_and_pieces_stay_in_the_step),
+	    cmocka_unit_test(test_what_happens_by_itself_or_else_is_no_step),
+	};
+
+	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+}
