@@ -18,18 +18,18 @@ pending_has(const struct stepper *k, struct str item)
 }
 
 /* Is the food, as a recipe prints it, in the plural: the longest end of its words
- * that the lexicon has? */
+ * that the lexicon has is another form of its entry? */
 static bool
 is_plural(const struct maker *m, struct str item)
 {
-	unsigned plural = grammar_class(m->g, "FOOD_PL");
+	while (item.n && str_ends(item, STR("s"))) {
+		struct str key = lexicon_key(m->a, item);
+		const struct entry *e = lexicon_find(&m->g->lexicon, key);
+		const struct reading *r =
+		    e ? entry_reading(e, grammar_class(m->g, "FOOD")) : NULL;
 
-	while (item.n) {
-		const struct entry *e =
-		    lexicon_find(&m->g->lexicon, lexicon_key(m->a, item));
-
-		if (e && entry_reading(e, grammar_class(m->g, "FOOD")))
-			return classset_has(&e->classes, plural);
+		if (r)
+			return !str_is(lexicon_key(m->a, r->lexeme->lemma), key);
 		item = str_cut(item, str_find_char(item, ' ') + 1, item.n);
 	}
 	return false;

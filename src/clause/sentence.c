@@ -229,6 +229,14 @@ put_heat(struct composer *c)
 	put(c, STR("heat"));
 }
 
+/* "heat the oven to 200 °C": the heat is reached, not kept. */
+static bool
+sets_heat(const struct composer *c)
+{
+	return is_kind(c, "preheat") || is_kind(c, "set-heat") ||
+	       lexeme_has(c->w->deed->lexeme, "warms");
+}
+
 static void
 put_ends(struct composer *c)
 {
@@ -239,8 +247,7 @@ put_ends(struct composer *c)
 		put(c, STR(", covered,"));
 	if (f->uncovered)
 		put(c, STR(", uncovered,"));
-	put_after(c, is_kind(c, "preheat") || is_kind(c, "set-heat") ? "to" : "at",
-	    f->temperature);
+	put_after(c, sets_heat(c) ? "to" : "at", f->temperature);
 	if (str_is_z(f->duration, "overnight"))
 		put(c, f->duration);
 	else

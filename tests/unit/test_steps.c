@@ -2,6 +2,7 @@
 /*
  * From talk to the written steps.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #include "base/buf.h"
@@ -119,5 +120,5 @@ main(void)
 	    cmocka_unit_test(test_what_happens_by_itself_or_else_is_no_step),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }
