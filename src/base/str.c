@@ -5,16 +5,6 @@
 #include "base/str.h"
 
 struct str
-str_cut(struct str s, size_t beg, size_t end)
-{
-	if (end > s.n)
-		end = s.n;
-	if (beg > end)
-		beg = end;
-	return (struct str){s.p + beg, end - beg};
-}
-
-struct str
 str_trim(struct str s)
 {
 	while (s.n > 0 && is_blank(s.p[0]))
@@ -22,18 +12,6 @@ str_trim(struct str s)
 	while (s.n > 0 && is_blank(s.p[s.n - 1]))
 		s.n--;
 	return s;
-}
-
-bool
-str_starts(struct str s, struct str prefix)
-{
-	return s.n >= prefix.n && str_is(str_cut(s, 0, prefix.n), prefix);
-}
-
-bool
-str_ends(struct str s, struct str suffix)
-{
-	return s.n >= suffix.n && str_is(str_cut(s, s.n - suffix.n, s.n), suffix);
 }
 
 size_t

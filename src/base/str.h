@@ -35,10 +35,11 @@ str_is(struct str a, struct str b)
 	return a.n == b.n && (a.n == 0 || memcmp(a.p, b.p, a.n) == 0);
 }
 
+/* Most words differ in their first letter, which tells without a call. */
 static inline bool
 str_is_z(struct str a, const char *z)
 {
-	return str_is(a, str_of(z));
+	return (a.n == 0 || (z && a.p[0] == z[0])) && str_is(a, str_of(z));
 }
 
 static inline bool
@@ -84,11 +85,27 @@ to_upper(char c)
 }
 
 /* The part [beg, end) of s, clipped to it. */
-struct str str_cut(struct str s, size_t beg, size_t end);
+static inline struct str
+str_cut(struct str s, size_t beg, size_t end)
+{
+	if (end > s.n)
+		end = s.n;
+	if (beg > end)
+		beg = end;
+	return (struct str){s.p + beg, end - beg};
+}
 /* s without ASCII blanks at either end. */
 struct str str_trim(struct str s);
-bool str_starts(struct str s, struct str prefix);
-bool str_ends(struct str s, struct str suffix);
+static inline bool
+str_starts(struct str s, struct str prefix)
+{
+	return s.n >= prefix.n && str_is(str_cut(s, 0, prefix.n), prefix);
+}
+static inline bool
+str_ends(struct str s, struct str suffix)
+{
+	return s.n >= suffix.n && str_is(str_cut(s, s.n - suffix.n, s.n), suffix);
+}
 /* Index of the first needle in s, or s.n. */
 size_t str_find(struct str s, struct str needle);
 size_t str_find_char(struct str s, char c);

@@ -58,15 +58,20 @@ static void
 judge(const struct bringing *b, size_t row, const struct ingredient *in, struct verdict *v)
 {
 	struct str kind = table_cell(b->table, row, b->kind);
-	struct str word = table_cell(b->table, row, b->name);
-	struct str certainty = table_cell(b->table, row, b->certainty);
+	struct str name = table_cell(b->table, row, b->name);
+	bool sure;
 
-	if (str_is_z(kind, "food-group") && str_is(word, in->group))
-		v->by_group = is_sure(certainty);
-	if (!str_is_z(kind, "word") || word.n <= v->longest || !food_is_named(in, word))
+	if (str_is_z(kind, "word")
+		? name.n <= v->longest || !food_is_named(in, name)
+		: !str_is_z(kind, "food-group") || !str_is(name, in->group))
 		return;
-	v->longest = word.n;
-	v->by_word = is_sure(certainty);
+	sure = is_sure(table_cell(b->table, row, b->certainty));
+	if (str_is_z(kind, "food-group")) {
+		v->by_group = sure;
+	} else {
+		v->longest = name.n;
+		v->by_word = sure;
+	}
 }
 
 /* The food brings the allergen, surely or as a rule: by the longest word of the
@@ -121,15 +126,14 @@ bringers(const struct check *k, const struct table *t, const struct dish *d,
 	return n;
 }
 
-/* The row is an allergen of the region's list. Where cereals with gluten are
+/* An allergen's row is one of the region's list. Where cereals with gluten are
  * listed, wheat is one of them. */
 static bool
 is_of_region(const struct draft *d, const struct table *t, size_t row)
 {
 	bool us = !d->region || strcmp(d->region, "us") == 0;
 
-	if (!str_is_z(table_cell(t, row, table_column(t, "kind")), "allergen") ||
-	    !str_is_z(table_cell(t, row, table_column(t, us ? "us" : "eu")), "1"))
+	if (!str_is_z(table_cell(t, row, table_column(t, us ? "us" : "eu")), "1"))
 		return false;
 	return us || !str_is_z(table_cell(t, row, table_column(t, "allergen")), "wheat");
 }
@@ -138,10 +142,11 @@ static struct str
 allergens_of(const struct check *k, const struct table *t, const struct dish *d)
 {
 	struct buf b = buf_in(k->arena);
+	int kind = table_column(t, "kind"), called = table_column(t, "name");
 
-	for (size_t i = 0; i < t->rows; i++) {
-		struct str item[NAMED_MAX],
-		    name = table_cell(t, i, table_column(t, "name"));
+	for (size_t i = table_find(t, 0, kind, STR("allergen")); i < t->rows;
+	     i = table_find(t, i + 1, kind, STR("allergen"))) {
+		struct str item[NAMED_MAX], name = table_cell(t, i, called);
 		struct str items;
 		size_t n;
 

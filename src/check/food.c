@@ -78,12 +78,14 @@ food_class(const struct check *k, const struct ingredient *in)
 {
 	const struct table *t = grammar_table(k->grammar, "food_classes");
 	struct str none = {NULL, 0}, group = none, word;
+	int match = t ? table_column(t, "match") : -1;
+	int value = t ? table_column(t, "value") : -1;
 
 	if (!t || in->group.n == 0)
 		return none;
 	for (size_t i = 0; i < t->rows && !group.n; i++)
-		if (str_is_z(table_cell(t, i, table_column(t, "match")), "group") &&
-		    str_is(table_cell(t, i, table_column(t, "value")), in->group))
+		if (str_is_z(table_cell(t, i, match), "group") &&
+		    str_is(table_cell(t, i, value), in->group))
 			group = table_cell(t, i, table_column(t, "food_class"));
 	if (group.n == 0)
 		return none;

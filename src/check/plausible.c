@@ -292,12 +292,12 @@ static size_t
 amount_row(const struct table *t, const struct ingredient *in, const char *per)
 {
 	size_t best = t->rows, longest = 0;
+	int of = table_column(t, "food"), for_one = table_column(t, "per");
 
 	for (size_t i = 0; i < t->rows; i++) {
-		struct str food = table_cell(t, i, table_column(t, "food"));
+		struct str food = table_cell(t, i, of);
 
-		if (food.n > longest &&
-		    str_is_z(table_cell(t, i, table_column(t, "per")), per) &&
+		if (food.n > longest && str_is_z(table_cell(t, i, for_one), per) &&
 		    food_is_named(in, food)) {
 			best = i;
 			longest = food.n;

@@ -15,10 +15,12 @@ struct bounds {
 static bool
 row_is_for(const struct table *t, size_t row, const struct step *s, const char *appliance)
 {
-	struct str where = table_cell(t, row, table_column(t, "appliance"));
+	struct str where;
 
-	return words_are(table_cell(t, row, 0), s->action) &&
-	       (where.n == 0 || !appliance || words_are(where, str_of(appliance)));
+	if (!words_are(table_cell(t, row, 0), s->action))
+		return false;
+	where = table_cell(t, row, table_column(t, "appliance"));
+	return where.n == 0 || !appliance || words_are(where, str_of(appliance));
 }
 
 static void
@@ -56,10 +58,11 @@ bounds_of(const struct check *k, const struct cursor *c)
 	struct bounds named = {0, 0}, any = {0, 0};
 
 	for (size_t i = 0; t && i < t->rows; i++) {
-		struct str food = table_cell(t, i, table_column(t, "food"));
+		struct str food;
 
 		if (!row_is_for(t, i, c->step, c->step->appliance))
 			continue;
+		food = table_cell(t, i, table_column(t, "food"));
 		if (food.n == 0)
 			widen(&any, t, i);
 		else if (row_names(c, food))

@@ -138,7 +138,7 @@ table_fill(struct table *t, const struct command *c)
 static void
 complain_of_option(const struct command *c, const struct table *t, const char *typed)
 {
-	struct str word = str_of(typed);
+	struct str word = {typed, strlen(typed)};
 	struct nearest near;
 	char name[64];
 

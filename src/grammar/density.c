@@ -17,24 +17,44 @@ static const struct {
 };
 enum { VOLUMES = sizeof volumes / sizeof *volumes, AKIN = 4 };
 
+static struct str
+singular(struct str s)
+{
+	s.n -= s.n > 0 && s.p[s.n - 1] == 's';
+	return s;
+}
+
 /* Keys of the lexicon have hyphens for blanks; "breadcrumbs" are breadcrumb. */
 static bool
 is_same(struct str a, struct str b)
 {
-	a.n -= str_ends(a, STR("s"));
-	b.n -= str_ends(b, STR("s"));
-	for (size_t i = 0; i < a.n && i < b.n; i++)
+	a = singular(a);
+	b = singular(b);
+	if (a.n != b.n)
+		return false;
+	for (size_t i = 0; i < a.n; i++)
 		if ((a.p[i] == '-' ? ' ' : a.p[i]) != (b.p[i] == '-' ? ' ' : b.p[i]))
 			return false;
-	return a.n == b.n && a.n > 0;
+	return a.n > 0;
+}
+
+/* Where a row has the names of its food. */
+struct naming {
+	int food, aliases;
+};
+
+static struct naming
+naming_of(const struct table *t)
+{
+	return (struct naming){table_column(t, "food"), table_column(t, "aliases")};
 }
 
 static bool
-names(const struct table *t, size_t row, struct str food)
+names(const struct table *t, size_t row, struct naming by, struct str food)
 {
-	struct str aliases = table_cell(t, row, table_column(t, "aliases"));
+	struct str aliases = table_cell(t, row, by.aliases);
 
-	if (is_same(table_cell(t, row, table_column(t, "food")), food))
+	if (is_same(table_cell(t, row, by.food), food))
 		return true;
 	while (aliases.p && aliases.n)
 		if (is_same(str_trim(str_next(&aliases, ';')), food))
@@ -158,16 +178,18 @@ density_volume(const struct grammar *g, struct str food, struct str words,
     const struct unit *u, struct density *out)
 {
 	const struct table *t = grammar_table(g, "densities");
+	struct naming by;
 	int best = 0;
 
 	if (!t || !u->has_base || !grammar_unit(g, STR("cup"), "us"))
 		return false;
+	by = naming_of(t);
 	for (size_t i = 0; i < t->rows; i++) {
 		struct density d;
 		struct ratio cup;
 		int rank;
 
-		if (!names(t, i, food) || !cup_of(t, i, &cup))
+		if (!names(t, i, by, food) || !cup_of(t, i, &cup))
 			continue;
 		rank = rank_of(t, i, words, &d);
 		if (rank <= best)
@@ -184,13 +206,17 @@ density_piece(const struct grammar *g, struct str food, struct str words, struct
     struct density *out)
 {
 	const struct table *t = grammar_table(g, "densities");
+	struct naming by;
 	int best = 0;
 
-	for (size_t i = 0; t && i < t->rows; i++) {
+	if (!t)
+		return false;
+	by = naming_of(t);
+	for (size_t i = 0; i < t->rows; i++) {
 		struct density d;
 		int rank;
 
-		if (!names(t, i, food) ||
+		if (!names(t, i, by, food) ||
 		    !str_is(table_cell(t, i, table_column(t, "piece")), piece) ||
 		    !table_number(t, i, table_column(t, "g_per_piece"), &d.grams))
 			continue;

@@ -271,9 +271,3 @@ grammar_field(const struct grammar *g, const char *name)
 		i++;
 	return i;
 }
-
-unsigned
-grammar_class(const struct grammar *g, const char *name)
-{
-	return lexicon_class_find(&g->lexicon, str_of(name));
-}

@@ -33,6 +33,10 @@ void grammar_close(struct grammar *g);
 /* The field's number, for comparing; the number of fields when unknown. */
 unsigned grammar_field(const struct grammar *g, const char *name);
 /* The class's number; CLASSES_MAX when no file mentions it. */
-unsigned grammar_class(const struct grammar *g, const char *name);
+static inline unsigned
+grammar_class(const struct grammar *g, const char *name)
+{
+	return lexicon_class_find(&g->lexicon, str_of(name));
+}
 
 #endif

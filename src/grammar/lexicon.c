@@ -11,32 +11,13 @@ void
 lexicon_init(struct lexicon *x, struct arena *a)
 {
 	*x = (struct lexicon){.arena = a, .slots = 1 << 12};
-	x->slot = arena_array(a, x->slots, struct entry *);
-}
-
-/* The slot that holds the class, or the free one where it belongs. */
-static size_t
-class_slot_of(const struct lexicon *x, struct str name)
-{
-	size_t mask = 2 * CLASSES_MAX - 1, i = (size_t)str_hash(name) & mask;
-
-	while (x->class_slot[i] && !str_is(x->class_name.v[x->class_slot[i] - 1], name))
-		i = (i + 1) & mask;
-	return i;
-}
-
-unsigned
-lexicon_class_find(const struct lexicon *x, struct str name)
-{
-	unsigned slot = x->class_slot[class_slot_of(x, name)];
-
-	return slot ? slot - 1 : CLASSES_MAX;
+	x->slot = arena_array(a, x->slots, struct entry_slot);
 }
 
 unsigned
 lexicon_class(struct lexicon *x, struct str name)
 {
-	size_t slot = class_slot_of(x, name);
+	size_t slot = lexicon_class_slot(x, name);
 
 	if (x->class_slot[slot])
 		return x->class_slot[slot] - 1u;
@@ -48,29 +29,38 @@ lexicon_class(struct lexicon *x, struct str name)
 }
 
 /* The slot that holds form, or the free one where it belongs. */
-static size_t
-slot_of(const struct lexicon *x, struct str form)
+static struct entry_slot *
+slot_of(const struct lexicon *x, struct str form, uint32_t hash)
 {
-	size_t mask = x->slots - 1, i = (size_t)str_hash(form) & mask;
+	size_t mask = x->slots - 1, i = hash & mask;
 
-	while (x->slot[i] && !str_is(x->slot[i]->form, form))
-		i = (i + 1) & mask;
-	return i;
+	for (; x->slot[i].entry; i = (i + 1) & mask)
+		if (x->slot[i].hash == hash &&
+		    str_is(x->entry.v[x->slot[i].entry - 1]->form, form))
+			break;
+	return &x->slot[i];
 }
 
 struct entry *
 lexicon_find(const struct lexicon *x, struct str form)
 {
-	return x->slot[slot_of(x, form)];
+	const struct entry_slot *s = slot_of(x, form, (uint32_t)str_hash(form));
+
+	return s->entry ? x->entry.v[s->entry - 1] : NULL;
 }
 
 static void
 double_slots(struct lexicon *x)
 {
+	const struct entry_slot *old = x->slot;
+	size_t slots = x->slots;
+
 	x->slots *= 2;
-	x->slot = arena_array(x->arena, x->slots, struct entry *);
-	for (size_t i = 0; i < x->entry.n; i++)
-		x->slot[slot_of(x, x->entry.v[i]->form)] = x->entry.v[i];
+	x->slot = arena_array(x->arena, x->slots, struct entry_slot);
+	for (size_t i = 0; i < slots; i++)
+		if (old[i].entry)
+			*slot_of(x, x->entry.v[old[i].entry - 1]->form, old[i].hash) =
+			    old[i];
 }
 
 static uint8_t
@@ -87,13 +77,14 @@ static struct entry *
 add_entry(struct lexicon *x, struct str form)
 {
 	struct entry *e = arena_new(x->arena, struct entry);
+	uint32_t hash = (uint32_t)str_hash(form);
 
 	if (x->entry.n * 2 >= x->slots)
 		double_slots(x);
 	e->form = arena_str(x->arena, form);
 	e->id = (uint32_t)x->entry.n;
-	x->slot[slot_of(x, form)] = e;
 	vec_push(x->arena, &x->entry, e);
+	*slot_of(x, e->form, hash) = (struct entry_slot){hash, e->id + 1};
 	return e;
 }
 

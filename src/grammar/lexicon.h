@@ -63,15 +63,47 @@ struct lexicon {
 	/* Open addressing: the number of a class and one; 0 is free. */
 	uint16_t class_slot[2 * CLASSES_MAX];
 	VEC(struct entry *) entry; /* by id */
-	struct entry **slot;       /* open addressing, a power of two of them */
+	/* Open addressing, a power of two of them; most of what a text asks for is
+	 * not there, and the hash tells so without a look at the entry. */
+	struct entry_slot {
+		uint32_t hash;
+		uint32_t entry; /* its id and one; 0 is free */
+	} * slot;
 	size_t slots;
 };
 
 void lexicon_init(struct lexicon *x, struct arena *a);
 /* The number of a class, made if new; CLASSES_MAX when there are too many. */
 unsigned lexicon_class(struct lexicon *x, struct str name);
-/* The same, without making one: CLASSES_MAX where there is none. */
-unsigned lexicon_class_find(const struct lexicon *x, struct str name);
+/* Of a few letters only. It stands here, like what uses it, because the stages
+ * ask for classes by name all the time: the compiler works it out for a name
+ * that is written in the source. */
+static inline size_t
+lexicon_class_hash(struct str name)
+{
+	const unsigned char *p = (const unsigned char *)name.p;
+	size_t n = name.n;
+
+	return n ? n + p[0] * 33u + p[n / 4] * 1049u + p[n / 2] * 277u + p[n - 1] * 41u : 0;
+}
+/* The slot that holds the class, or the free one where it belongs. */
+static inline size_t
+lexicon_class_slot(const struct lexicon *x, struct str name)
+{
+	size_t mask = 2 * CLASSES_MAX - 1, i = lexicon_class_hash(name) & mask;
+
+	while (x->class_slot[i] && !str_is(x->class_name.v[x->class_slot[i] - 1], name))
+		i = (i + 1) & mask;
+	return i;
+}
+/* The number of a class that there is: CLASSES_MAX where there is none. */
+static inline unsigned
+lexicon_class_find(const struct lexicon *x, struct str name)
+{
+	unsigned slot = x->class_slot[lexicon_class_slot(x, name)];
+
+	return slot ? slot - 1 : CLASSES_MAX;
+}
 /* NULL when the form (folded) is unknown. */
 struct entry *lexicon_find(const struct lexicon *x, struct str form);
 /* Finds it or adds it without a reading. */

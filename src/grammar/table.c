@@ -49,14 +49,6 @@ table_column(const struct table *t, const char *name)
 	return -1;
 }
 
-struct str
-table_cell(const struct table *t, size_t row, int column)
-{
-	if (column < 0 || row >= t->rows)
-		return (struct str){"", 0};
-	return t->cell.v[row * t->column.n + (size_t)column];
-}
-
 bool
 table_number(const struct table *t, size_t row, int column, struct ratio *out)
 {

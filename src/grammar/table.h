@@ -24,7 +24,13 @@ const struct table *grammar_table(const struct grammar *g, const char *name);
 /* -1 when the table has no such column. */
 int table_column(const struct table *t, const char *name);
 /* "" for a blank cell or for column -1. */
-struct str table_cell(const struct table *t, size_t row, int column);
+static inline struct str
+table_cell(const struct table *t, size_t row, int column)
+{
+	if (column < 0 || row >= t->rows)
+		return (struct str){"", 0};
+	return t->cell.v[row * t->column.n + (size_t)column];
+}
 /* A cell as an exact number ("2.5", "1/3", "-40"); false when it is none. */
 bool table_number(const struct table *t, size_t row, int column, struct ratio *out);
 /* The first row at or after `from` whose cell in the column is this; rows

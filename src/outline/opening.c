@@ -81,12 +81,13 @@ static void
 collect(struct openings *out, const struct chart *c, const struct node *n)
 {
 	struct field_nodes f;
-	struct opening x = {.kind = kind_of(c, n)};
+	struct opening x = {0};
 	const struct node *name = n;
 
 	if (n->made == RAW ||
 	    c->script->cue[title_token(c, n->beg)->cue].kind != CUE_SPEECH)
 		return;
+	x.kind = kind_of(c, n);
 	if (node_is(c, n, "OPEN") && node_field(c, n, "name", &f))
 		name = f.v;
 	x.token = name->beg;

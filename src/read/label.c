@@ -17,8 +17,11 @@ struct word_kind {
 static bool
 says(struct str s, size_t at, const char *words)
 {
-	size_t n = strlen(words);
+	size_t n;
 
+	if (at >= s.n || to_lower(s.p[at]) != words[0])
+		return false;
+	n = strlen(words);
 	if (at + n > s.n)
 		return false;
 	for (size_t i = 0; i < n; i++)
@@ -75,11 +78,11 @@ label_lane(struct str s, size_t at)
 	struct lane_label label = {LANE_NONE, 0};
 
 	for (size_t i = 0; i < COUNT(kinds); i++) {
-		size_t end = at + strlen(kinds[i].words);
+		size_t end;
 
 		if (!says(s, at, kinds[i].words))
 			continue;
-		end = blank_skip(s, end, s.n);
+		end = blank_skip(s, at + strlen(kinds[i].words), s.n);
 		if (end < s.n && s.p[end] == ':') {
 			label.lane = (enum lane)kinds[i].kind;
 			label.n = blank_skip(s, end + 1, s.n) - at;
@@ -152,7 +155,7 @@ label_is_no_name(struct str word)
 	    "at", "if", "when"};
 
 	for (size_t i = 0; i < COUNT(words); i++)
-		if (word.n == strlen(words[i]) && says(word, 0, words[i]))
+		if (says(word, 0, words[i]) && word.n == strlen(words[i]))
 			return true;
 	return false;
 }

@@ -4,23 +4,13 @@
  */
 #include "read/line.h"
 
-bool
-starts_at(struct str t, size_t at, const char *z)
-{
-	return at <= t.n && str_starts(str_cut(t, at, t.n), str_of(z));
-}
-
 /* U+0085 and U+00A0; U+2000 to U+200A, U+2028, U+2029, U+202F, U+205F; U+3000. */
 size_t
-blank_length(struct str t, size_t at)
+blank_wide(struct str t, size_t at)
 {
 	const unsigned char *p = (const unsigned char *)t.p + at;
 	size_t n = t.n - at;
 
-	if (n == 0)
-		return 0;
-	if (p[0] <= ' ' || p[0] == 0x7F)
-		return 1;
 	if (n >= 2 && p[0] == 0xC2)
 		return p[1] == 0xA0 || p[1] == 0x85 ? 2 : 0;
 	if (n < 3 || (p[0] != 0xE2 && p[0] != 0xE3))
@@ -201,6 +191,14 @@ count_words(struct str s, struct look *out)
 		}
 		inside = n == 0;
 	}
+}
+
+size_t
+line_bullet(struct str line)
+{
+	size_t n = bullet_length(line);
+
+	return n ? n + number_length(str_cut(line, n, line.n)) : 0;
 }
 
 struct look

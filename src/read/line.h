@@ -8,8 +8,19 @@
 
 #include "base/str.h"
 
+/* Bytes of the white space character outside ASCII at t[at]; 0 none. */
+size_t blank_wide(struct str t, size_t at);
 /* Bytes of the white space character at t[at], Unicode or control; 0 none. */
-size_t blank_length(struct str t, size_t at);
+static inline size_t
+blank_length(struct str t, size_t at)
+{
+	unsigned char c;
+
+	if (at >= t.n)
+		return 0;
+	c = (unsigned char)t.p[at];
+	return c < 0x80 ? c <= ' ' || c == 0x7F : blank_wide(t, at);
+}
 /* The first place from at on, before end, that is not blank; or end. */
 size_t blank_skip(struct str t, size_t at, size_t end);
 /* span without blanks at either end. */
@@ -21,7 +32,13 @@ span_str(struct str t, struct span s)
 }
 
 /* Whether t[at..] starts with the bytes of z. */
-bool starts_at(struct str t, size_t at, const char *z);
+static inline bool
+starts_at(struct str t, size_t at, const char *z)
+{
+	if (at >= t.n || t.p[at] != z[0])
+		return at <= t.n && !z[0];
+	return str_starts(str_cut(t, at, t.n), str_of(z));
+}
 
 /* Lines end with LF, CR LF or CR; set text first. */
 struct lines {
@@ -50,5 +67,7 @@ struct look {
 };
 /* line is trimmed. */
 struct look line_look(struct str line);
+/* Its mark alone, which begins with a bullet; 0 where none does. */
+size_t line_bullet(struct str line);
 
 #endif

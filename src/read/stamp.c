@@ -341,13 +341,10 @@ struct head
 head_read(struct str line)
 {
 	struct head head = {0};
-	struct look look = {0};
 	size_t at = 0;
 
 	if (line.n && !is_alpha(line.p[0]))
-		look = line_look(str_cut(line, 0, 64));
-	if (look.bullet)
-		at = look.mark;
+		at = line_bullet(str_cut(line, 0, 64));
 	head.stamped = stamp_read(line, at, &head.stamp) &&
 		       (head.stamp.bracketed || ends_bare(line, head.stamp.end));
 	if (!head.stamped)

@@ -24,11 +24,16 @@ make_tags(const struct chart *c, const struct pass *p, const struct level *l)
 	return tag;
 }
 
+/* The level above is no longer than the one below, for which it has room. */
 static void
-copy_nodes(struct chart *c, struct level *to, const struct level *from, struct span s)
+copy_nodes(struct level *to, const struct level *from, struct span s)
 {
-	for (size_t i = s.beg; i < s.end; i++)
-		vec_push(c->arena, &to->node, from->node.v[i]);
+	size_t n = s.beg < s.end ? s.end - s.beg : 0;
+
+	if (n)
+		memcpy(
+		    to->node.v + to->node.n, from->node.v + s.beg, n * sizeof *to->node.v);
+	to->node.n += n;
 }
 
 /* The pass at work: what it reads and what it makes. */
@@ -63,11 +68,12 @@ accepts(void *state, const struct rule_match *m)
 }
 
 static void
-reduce(const struct running *r, const struct rule_match *m)
+take_match(const struct running *r, const struct rule_match *m)
 {
-	struct node n = push_made(r, m);
-
-	vec_push(r->c->arena, &r->to->node, n);
+	if (m->rule->skips)
+		copy_nodes(r->to, r->from, m->span);
+	else
+		r->to->node.v[r->to->node.n++] = push_made(r, m);
 }
 
 uint32_t
@@ -94,14 +100,16 @@ run_pass(struct chart *c, size_t pass, struct matcher *m)
 	struct rule_match match;
 
 	while (s.from < s.n && pass_match(p, m, s, c->arena, &match)) {
-		copy_nodes(c, to, from, (struct span){(uint32_t)s.from, match.span.beg});
-		if (match.rule->skips)
-			copy_nodes(c, to, from, match.span);
-		else
-			reduce(&r, &match);
+		if (s.from == 0)
+			vec_reserve(c->arena, &to->node, s.n);
+		copy_nodes(to, from, (struct span){(uint32_t)s.from, match.span.beg});
+		take_match(&r, &match);
 		s.from = match.span.end;
 	}
-	copy_nodes(c, to, from, (struct span){(uint32_t)s.from, (uint32_t)s.n});
+	if (s.from == 0)
+		*to = *from; /* nothing matched, and levels are not written to again */
+	else
+		copy_nodes(to, from, (struct span){(uint32_t)s.from, (uint32_t)s.n});
 	if (p->from.n == 0)
 		c->top = c->levels;
 	c->levels++;
@@ -115,6 +123,7 @@ chart_make(
 
 	*c = (struct chart){.g = g, .script = s, .arena = a, .levels = 1};
 	tokens_lex(&c->tokens, g, s, a);
+	vec_reserve(a, &c->level[0].node, c->tokens.token.n);
 	for (uint32_t i = 0; i < c->tokens.token.n; i++)
 		vec_push(a, &c->level[0].node, (struct node){i, i + 1, RAW});
 	for (size_t i = 0; i < g->passes; i++)
@@ -169,26 +178,6 @@ level_at(const struct level *l, uint32_t token)
 			hi = mid;
 	}
 	return lo < l->node.n ? &l->node.v[lo] : NULL;
-}
-
-bool
-node_is(const struct chart *c, const struct node *n, const char *class_name)
-{
-	const struct made *m = n->made == RAW ? NULL : &c->made.v[n->made];
-
-	return m && str_is_z(c->g->lexicon.class_name.v[m->rule->output], class_name);
-}
-
-bool
-node_has(const struct chart *c, const struct node *n, const char *class_name)
-{
-	unsigned id;
-
-	if (n->made != RAW)
-		return node_is(c, n, class_name);
-	id = grammar_class(c->g, class_name);
-	return id < CLASSES_MAX &&
-	       classset_has(&c->tokens.token.v[n->beg].entry->classes, id);
 }
 
 struct str

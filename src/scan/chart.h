@@ -72,10 +72,26 @@ const struct level *chart_level(const struct chart *c, const char *pass);
 const struct node *level_at(const struct level *l, uint32_t token);
 
 /* True where the node was made with this output class. */
-bool node_is(const struct chart *c, const struct node *n, const char *class_name);
+static inline bool
+node_is(const struct chart *c, const struct node *n, const char *class_name)
+{
+	const struct made *m = n->made == RAW ? NULL : &c->made.v[n->made];
+
+	return m && str_is_z(c->g->lexicon.class_name.v[m->rule->output], class_name);
+}
 /* True where the node is a single token that has the class (RAW), or was made
  * with it. */
-bool node_has(const struct chart *c, const struct node *n, const char *class_name);
+static inline bool
+node_has(const struct chart *c, const struct node *n, const char *class_name)
+{
+	unsigned id;
+
+	if (n->made != RAW)
+		return node_is(c, n, class_name);
+	id = grammar_class(c->g, class_name);
+	return id < CLASSES_MAX &&
+	       classset_has(&c->tokens.token.v[n->beg].entry->classes, id);
+}
 /* The rule's attribute; "" (p NULL) without. */
 struct str node_attribute(const struct chart *c, const struct node *n, const char *key);
 /* The first range of the field, in nodes of *level; false when it took no part. */
