@@ -433,10 +433,9 @@ void tamis_package_name(
 /* The catalogue of findings, in table order; NULL past the last. */
 const struct finding_kind *tamis_finding_kind(size_t index);
 
-/* A line per word: its classes and, pass by pass, the rules that took it. With `at`
- * ("1:20") those of that time, with `word` where it stands; then, below each, the
- * rules that began there and failed: with a word all, else those that took more than
- * one. Both may be NULL. False and *e set: no time, or no such word there. */
+/* A line per word: its classes and the rules that took it. Of one time (`at`, "1:20"),
+ * one word, or both, also the rules that began there and failed. NULL: any; both: no
+ * failures. False and *e set: no time, or no such word there. */
 bool tamis_tags(const struct grammar *g, const struct script *s, const char *at,
     const char *word, struct buf *out, struct err *e);
 

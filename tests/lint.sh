@@ -15,6 +15,10 @@ c_files=$(for f; do case $f in src/*) echo "$f" ;; esac; done)
 awk -f src/layers.awk $c_files || breaches=1
 awk -f tests/lint.awk "$@" || breaches=1
 
+# What the grammar says and nobody reads.
+awk -f tests/unused.awk $c_files src/*.def grammars/*/*.gram grammars/*/*.lex \
+  grammars/tables/*.tsv || breaches=1
+
 # At most 16 .c files in a folder.
 for folder in src src/*/; do
   n=$(find "$folder" -maxdepth 1 -name '*.c' | wc -l)

@@ -732,41 +732,41 @@ barley tea
 black tea leaves
 cherry drink mix
 coffee beans = coffee bean
-coffee crystals : strong
-coffee granules : strong key=instant-coffee
-coffee powder : strong
-culinary matcha : strong
+coffee crystals
+coffee granules : key=instant-coffee
+coffee powder
+culinary matcha
 dark roast coffee beans
-decaf instant coffee : strong
+decaf instant coffee
 dried tea leaves
 drink mix
 earl grey tea leaves
 espresso bean
 espresso beans
 espresso grounds
-espresso powder : strong key=instant-coffee
+espresso powder : key=instant-coffee
 finely ground coffee
 flavored instant coffee
 flavoured coffee powder
-freeze-dried coffee : strong
+freeze-dried coffee
 freshly ground coffee
 genmaicha
 green tea leaves
-green tea powder : strong
+green tea powder
 ground coffee = coffee grounds
 ground coffee beans
 ground espresso
 hojicha powder
 iced tea mix
-instant coffee : strong key=instant-coffee
-instant coffee crystals : strong
-instant coffee granules : strong key=instant-coffee
-instant coffee powder : strong key=instant-coffee
-instant espresso : strong
-instant espresso coffee : strong
-instant espresso coffee powder : strong
-instant espresso granules : strong
-instant espresso powder : strong key=instant-coffee
+instant coffee : key=instant-coffee
+instant coffee crystals
+instant coffee granules : key=instant-coffee
+instant coffee powder : key=instant-coffee
+instant espresso
+instant espresso coffee
+instant espresso coffee powder
+instant espresso granules
+instant espresso powder : key=instant-coffee
 instant iced tea mix
 instant lemonade mix
 instant tea
@@ -776,9 +776,9 @@ lemonade powder
 loose black tea
 loose tea
 loose-leaf tea
-matcha : strong key=matcha
-matcha green tea powder : strong
-matcha powder : strong key=matcha
+matcha : key=matcha
+matcha green tea powder
+matcha powder : key=matcha
 orange drink mix
 orange drink powder
 orange-flavoured drink powder

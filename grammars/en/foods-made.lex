@@ -14,8 +14,8 @@ banana cream pudding mix
 banana muffin mix
 banana pudding : kind=pudding
 banana pudding mix
-beef stew mix : strong
-beef stew seasoning mix : strong
+beef stew mix
+beef stew seasoning mix
 biscuit baking mix
 biscuit mix : key=baking-mix
 black cherry gelatin : kind=gelatin
@@ -39,8 +39,8 @@ butterscotch pudding mix
 cake mix : key=cake-mix
 caramel pudding mix
 carrot cake mix
-casserole mix : strong
-casserole recipe mix : strong
+casserole mix
+casserole recipe mix
 cheeseburger mac mix
 cheesecake filling
 cheesecake mix
@@ -72,10 +72,10 @@ cookie mix : key=cookie-mix
 corn muffin mix : key=muffin-mix
 cornbread mix = corn bread mix
 cornbread muffin mix
-cottage pie mix : strong
+cottage pie mix
 couscous mix
 cranberry gelatin : kind=gelatin
-curing mix : strong
+curing mix
 dark chocolate cake mix
 devil's food cake mix : key=devils-food-cake-mix
 devil's food chocolate cake mix : key=devils-food-cake-mix
@@ -139,7 +139,7 @@ jelly crystals : kind=gelatin key=gelatin-dessert
 jelly cube : kind=gelatin
 jelly cubes : kind=gelatin
 jelly powder : kind=gelatin
-jerky cure : strong
+jerky cure
 lemon cake mix
 lemon gelatin : kind=gelatin
 lemon gelatin mix : kind=gelatin
@@ -154,8 +154,8 @@ lime jelly crystals : kind=gelatin
 lime-flavored gelatin : kind=gelatin
 marble cake mix
 matzo ball soup mix
-meat cure : strong
-meatloaf seasoning mix : strong
+meat cure
+meatloaf seasoning mix
 mousse mix
 muffin mix : key=muffin-mix
 no-bake cheesecake filling
@@ -179,8 +179,8 @@ pistachio pudding
 pistachio pudding mix
 pizza dough mix
 port wine jelly : kind=gelatin
-pot roast mix : strong
-pot roast seasoning mix : strong
+pot roast mix
+pot roast seasoning mix
 pound cake mix
 prepared pudding : kind=pudding
 pudding and pie filling mix
@@ -194,17 +194,17 @@ ready-made pudding : kind=pudding
 ready-to-eat cheesecake filling
 red velvet cake mix
 reduced-fat baking mix
-sausage seasoning : strong
+sausage seasoning
 scalloped potato mix
 scone mix
 seasoned couscous mix
-shepherd's pie mix : strong
+shepherd's pie mix
 skillet meal mix
-slow-cooker seasoning mix : strong
+slow-cooker seasoning mix
 spice cake mix
 sponge cake mix
-stew mix : strong
-stew seasoning : strong
+stew mix
+stew seasoning
 strawberry cake mix
 strawberry gelatin : kind=gelatin
 strawberry gelatin mix : kind=gelatin
@@ -440,7 +440,7 @@ pulled turkey : dish
 ready meal
 refried black beans : dish
 rice stuffing
-rub : ambiguous group=spice strong
+rub : ambiguous group=spice
 sandwich filler
 sandwich filling
 sausage stuffing

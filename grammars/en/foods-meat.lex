@@ -149,16 +149,16 @@ whole duck : kind=duck
 @ FOOD noun mass group=ground-meat
 beef mince : key=beef-mince kind=beef
 burger mince : key=beef-mince kind=beef
-chicken mince : key=chicken-mince kind=chicken ground-poultry
-duck mince : kind=duck ground-poultry key=ground-duck
+chicken mince : key=chicken-mince kind=chicken
+duck mince : kind=duck key=ground-duck
 fish mince : group=fish key=fish-mince
 goat mince : kind=goat key=goat-mince
 ground beef : key=beef-mince kind=beef
 ground bison : kind=bison key=ground-bison
 ground buffalo : kind=bison key=ground-bison
-ground chicken : key=chicken-mince kind=chicken ground-poultry
+ground chicken : key=chicken-mince kind=chicken
 ground chuck : key=beef-mince kind=beef
-ground duck : kind=duck ground-poultry key=ground-duck
+ground duck : kind=duck key=ground-duck
 ground goat : kind=goat key=goat-mince
 ground lamb : key=lamb-mince kind=lamb
 ground meat = ground meats : key=ground-meat
@@ -167,7 +167,7 @@ ground round : key=beef-mince kind=beef
 ground round beef : key=beef-mince kind=beef
 ground shrimp : group=shellfish key=prawn-mince
 ground sirloin : key=beef-mince kind=beef
-ground turkey : key=turkey-mince kind=turkey ground-poultry
+ground turkey : key=turkey-mince kind=turkey
 ground veal : kind=veal key=ground-veal
 ground venison : kind=venison key=venison-mince
 hamburger : key=beef-mince kind=beef ambiguous
@@ -177,13 +177,13 @@ keema
 lamb mince : key=lamb-mince kind=lamb
 lean beef mince : key=beef-mince kind=beef
 lean ground beef : key=beef-mince kind=beef
-lean ground turkey : key=turkey-mince kind=turkey ground-poultry
+lean ground turkey : key=turkey-mince kind=turkey
 meatball mix : key=meatloaf-mix
 meatloaf mix : key=meatloaf-mix
 mince : ambiguous key=beef-mince
 minced beef : key=beef-mince kind=beef
-minced chicken : key=chicken-mince kind=chicken ground-poultry
-minced duck : kind=duck ground-poultry key=ground-duck
+minced chicken : key=chicken-mince kind=chicken
+minced duck : kind=duck key=ground-duck
 minced fish : group=fish key=fish-mince
 minced goat : kind=goat key=goat-mince
 minced lamb : key=lamb-mince kind=lamb
@@ -193,7 +193,7 @@ minced pork : key=pork-mince kind=pork
 minced prawn : group=shellfish key=prawn-mince
 minced shrimp : group=shellfish key=prawn-mince
 minced steak : key=beef-mince kind=beef
-minced turkey : key=turkey-mince kind=turkey ground-poultry
+minced turkey : key=turkey-mince kind=turkey
 minced veal : kind=veal key=ground-veal
 minced venison : kind=venison key=venison-mince
 mutton mince : kind=mutton key=mutton-mince
@@ -201,24 +201,24 @@ pork and veal mince = veal and pork mince
 pork mince : key=pork-mince kind=pork
 prawn mince : group=shellfish key=prawn-mince
 steak mince : key=beef-mince kind=beef
-turkey breast mince : key=turkey-mince kind=turkey ground-poultry
-turkey mince : key=turkey-mince kind=turkey ground-poultry
-turkey thigh mince : key=turkey-mince kind=turkey ground-poultry
+turkey breast mince : key=turkey-mince kind=turkey
+turkey mince : key=turkey-mince kind=turkey
+turkey thigh mince : key=turkey-mince kind=turkey
 veal mince : kind=veal key=ground-veal
 venison mince : kind=venison key=venison-mince
 @ FOOD noun group=ground-meat
 beef patty : kind=patty key=hamburger-patty
 beefburger : kind=patty key=hamburger-patty
 burger patty : kind=patty key=hamburger-patty
-chicken burger patty : kind=patty ground-poultry key=turkey-burger
+chicken burger patty : kind=patty key=turkey-burger
 frozen meatball
 ground beef patty : kind=patty key=hamburger-patty
 hamburger patty : kind=patty key=hamburger-patty
 kofta : kind=kofta dish
 lamb burger : kind=patty
 pork patty : kind=patty
-turkey burger : kind=patty ground-poultry key=turkey-burger
-turkey patty : kind=patty ground-poultry key=turkey-burger
+turkey burger : kind=patty key=turkey-burger
+turkey patty : kind=patty key=turkey-burger
 
 # Beef and veal
 @ FOOD noun group=beef kind=beef
@@ -1012,7 +1012,7 @@ cabanossi : mass kind=sausage key=kielbasa
 cervelat = cervelas : mass
 cheerio sausage : kind=sausage
 chicken frank : kind=sausage key=turkey-dog
-chicken sausage : kind=sausage ground-poultry
+chicken sausage : kind=sausage
 chinese sausage : mass kind=sausage proper=1 key=chinese-sausage
 chipolata : kind=sausage
 chorizo = chorizos : mass key=chorizo
@@ -1039,7 +1039,7 @@ hot dog frank : kind=sausage key=hot-dog-sausage
 hot dog sausage : kind=sausage key=hot-dog-sausage
 hot italian sausage : kind=sausage key=italian-sausage
 italian sausage : kind=sausage proper=1 key=italian-sausage
-italian turkey sausage : kind=sausage ground-poultry key=turkey-sausage proper=1
+italian turkey sausage : kind=sausage key=turkey-sausage proper=1
 kabanos : mass kind=sausage key=kielbasa
 kielbasa : mass kind=sausage key=kielbasa
 knockwurst = knackwurst : kind=sausage
@@ -1094,7 +1094,7 @@ toulouse sausage : kind=sausage proper=1
 turkey dog : kind=sausage key=turkey-dog
 turkey hot dog : kind=sausage key=turkey-dog
 turkey kielbasa : mass kind=sausage key=kielbasa
-turkey sausage : kind=sausage ground-poultry key=turkey-sausage
+turkey sausage : kind=sausage key=turkey-sausage
 vegan chorizo : mass kind=chorizo group=tofu key=soy-chorizo
 vegan hot dog : group=tofu kind=sausage key=vegetarian-sausage
 vegan sausage : group=tofu kind=sausage key=vegetarian-sausage

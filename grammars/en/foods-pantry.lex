@@ -330,7 +330,7 @@ vegetable bouillon
 vegetable broth = veg broth : kind=broth key=vegetable-stock
 vegetable stock = veg stock, veggie stock
 veggie broth : kind=broth key=vegetable-stock
-@ FOOD noun group=stock strong
+@ FOOD noun group=stock
 beef bouillon cube : kind=cube
 beef flavored bouillon cube : kind=cube
 beef stock cube : kind=cube
@@ -357,7 +357,7 @@ veg stock cube : kind=cube
 vegetable bouillon cube : kind=cube
 vegetable stock cube : kind=cube
 vegetable stock pot : kind=stock-pot
-@ FOOD noun mass group=stock strong
+@ FOOD noun mass group=stock
 beef base
 beef bouillon granules
 beef stock concentrate
@@ -399,16 +399,16 @@ vegetable stock powder : key=stock-powder
 
 # Soup, fresh, tinned and dry
 @ FOOD noun mass group=soup kind=soup
-bean soup mix : strong
-beefy onion soup mix : strong
+bean soup mix
+beefy onion soup mix
 broccoli cheese soup
-broth mix : strong
+broth mix
 canned soup
 canned tomato soup
 cheddar cheese soup : key=cheddar-cheese-soup
 cheese soup : key=cheddar-cheese-soup
-chicken noodle soup mix : strong
-chicken soup mix : strong
+chicken noodle soup mix
+chicken soup mix
 condensed bean with bacon soup
 condensed black bean soup
 condensed broccoli cheese soup
@@ -434,7 +434,7 @@ cream of celery : key=cream-of-celery-soup
 cream of celery soup : key=cream-of-celery-soup
 cream of chicken : key=cream-of-chicken-soup
 cream of chicken soup : key=cream-of-chicken-soup
-cream of chicken soup mix : strong
+cream of chicken soup mix
 cream of leek soup
 cream of mushroom : key=cream-of-mushroom-soup
 cream of mushroom soup : key=cream-of-mushroom-soup
@@ -444,40 +444,40 @@ cream of shrimp soup
 cream of tomato
 cream of tomato soup
 cream of vegetable soup
-cup soup : strong
-dried french onion soup : strong
-dried soup mix : strong
-dry leek soup mix : strong
-dry onion soup mix : strong key=onion-soup-mix
-dry vegetable soup mix : strong
+cup soup
+dried french onion soup
+dried soup mix
+dry leek soup mix
+dry onion soup mix : key=onion-soup-mix
+dry vegetable soup mix
 fiesta nacho cheese soup
 french onion soup : proper=1 key=french-onion-soup
-french onion soup mix : strong key=onion-soup-mix proper=1
+french onion soup mix : key=onion-soup-mix proper=1
 golden mushroom soup
-golden onion soup mix : strong
-instant miso soup : strong
-instant soup mix : strong
-leek soup mix : strong
+golden onion soup mix
+instant miso soup
+instant soup mix
+leek soup mix
 low-fat cream of chicken soup
 low-sodium cream of mushroom soup
 mushroom soup
-mushroom soup mix : strong
+mushroom soup mix
 nacho cheese soup
-onion mushroom soup mix : strong
-onion recipe soup mix : strong
+onion mushroom soup mix
+onion recipe soup mix
 onion soup : key=french-onion-soup
-onion soup mix : strong key=onion-soup-mix
-packet soup : strong
-packet soup mix : strong
+onion soup mix : key=onion-soup-mix
+packet soup
+packet soup mix
 reduced-fat cream of mushroom soup
 soup : ambiguous dish
-soup mix : strong key=vegetable-soup-mix
-spring vegetable soup mix : strong
+soup mix : key=vegetable-soup-mix
+spring vegetable soup mix
 tinned soup
 tinned tomato soup
 tomato soup
-tomato soup mix : strong
-vegetable soup mix : strong key=vegetable-soup-mix
+tomato soup mix
+vegetable soup mix : key=vegetable-soup-mix
 
 # Water
 @ FOOD noun mass group=water liquid free kind=water

@@ -17,8 +17,8 @@ buffalo sauce
 buffalo wing sauce
 bulgogi marinade
 bulgogi sauce
-caribbean hot sauce : strong proper=1
-cayenne pepper sauce : strong
+caribbean hot sauce : proper=1
+cayenne pepper sauce
 chicken gravy
 chinese stir-fry sauce : proper=1
 chipotle marinade
@@ -35,16 +35,16 @@ fish sauce : key=fish-sauce
 general's chicken sauce
 gluten-free soy sauce
 gravy : dish
-green hot sauce : strong
-green pepper sauce : strong
+green hot sauce
+green pepper sauce
 guk ganjang
-habanero hot sauce : strong
-habanero sauce : strong
-hot pepper sauce : strong key=hot-sauce
-hot pepper vinegar sauce : strong
-hot sauce : strong key=hot-sauce
+habanero hot sauce
+habanero sauce
+hot pepper sauce : key=hot-sauce
+hot pepper vinegar sauce
+hot sauce : key=hot-sauce
 italian marinade : proper=1
-jalapeño hot sauce : strong
+jalapeño hot sauce
 jerk marinade
 jus : ambiguous dish
 kabayaki sauce
@@ -63,11 +63,11 @@ light soy : key=light-soy-sauce
 light soy sauce : key=light-soy-sauce
 liquid aminos
 liquid seasoning : key=liquid-seasoning
-louisiana hot sauce : strong
+louisiana hot sauce
 low-salt soy sauce
 low-sodium soy sauce
 marinade : ambiguous dish
-mexican hot sauce : strong proper=1
+mexican hot sauce : proper=1
 mojo : ambiguous
 mojo criollo
 mojo marinade
@@ -81,20 +81,20 @@ nuoc mam : key=fish-sauce
 okonomiyaki sauce
 onion gravy
 orange chicken sauce
-pepper sauce : strong
+pepper sauce
 peri peri
 peri-peri marinade
 peri-peri sauce : key=piri-piri-sauce
 piri piri : key=piri-piri-sauce
 piri-piri sauce : key=piri-piri-sauce
 ready-made gravy
-red pepper sauce : strong
+red pepper sauce
 red wine jus
 reduced-salt soy sauce
 reduced-sodium soy sauce
 sausage gravy
-scotch bonnet pepper sauce : strong proper=1
-scotch bonnet sauce : strong proper=1
+scotch bonnet pepper sauce : proper=1
+scotch bonnet sauce : proper=1
 seasoning sauce : key=liquid-seasoning
 shoyu : key=soy-sauce
 soup soy sauce : key=korean-soup-soy-sauce
@@ -124,7 +124,7 @@ veal jus
 vegan fish sauce
 vegan worcestershire sauce
 vegetable gravy
-vinegar-based hot sauce : strong
+vinegar-based hot sauce
 white gravy
 wing sauce
 worcester sauce
@@ -611,7 +611,7 @@ aubergine pickle : kind=pickle
 baba ganoush = baba ghanoush
 banana ketchup
 banana sauce
-beet horseradish : strong
+beet horseradish
 beet relish : kind=relish
 beni shoga : kind=ginger
 black olive tapenade
@@ -649,26 +649,26 @@ dill pickle relish : kind=relish key=pickle-relish
 dill relish : kind=relish
 escabeche
 fig chutney : kind=chutney
-fresh horseradish : strong
+fresh horseradish
 fried garlic
 fried garlic chips
 fruit chutney : kind=chutney
 garlic chips
 garlic pickle : kind=pickle
 gherkin relish : kind=relish
-grated horseradish : strong
+grated horseradish
 green chutney : kind=chutney
 green coriander chutney : kind=chutney
 green olive tapenade
 green relish : kind=relish
 guacamole = guac : dish
-horseradish : strong key=horseradish
+horseradish : key=horseradish
 hot dog relish : kind=relish
-hot horseradish : strong
+hot horseradish
 hummus = houmous, hummous, humus : dish
 imli chutney : kind=chutney
 indian pickle : kind=pickle proper=1
-jarred horseradish : strong
+jarred horseradish
 jarred jalapeno slices
 jarred jalapeños
 kimchi = kimchee, kimchis
@@ -710,7 +710,7 @@ pickled sushi ginger : kind=ginger
 pindjur
 ploughman's pickle
 plum chutney : kind=chutney
-prepared horseradish : strong key=horseradish
+prepared horseradish : key=horseradish
 preserved mustard greens
 preserved radish
 preserved turnip
@@ -748,8 +748,8 @@ tomato and chilli chutney : kind=chutney
 tomato chutney : kind=chutney
 tomato relish : kind=relish key=tomato-relish
 vegan kimchi
-wasabi : strong
-wasabi paste : strong
+wasabi
+wasabi paste
 ya cai
 zha cai
 zucchini relish : kind=relish key=tomato-relish
@@ -764,14 +764,14 @@ ají panca paste
 aka miso : kind=miso key=red-miso
 ancho paste
 annatto paste
-bagoong : kind=paste strong
-bagoong alamang : kind=paste strong
+bagoong : kind=paste
+bagoong alamang : kind=paste
 balti curry paste
 balti paste
 barley miso : kind=miso
 basil paste
 beef rendang paste
-belacan : kind=paste strong key=shrimp-paste
+belacan : kind=paste key=shrimp-paste
 bhuna paste
 biber salcasi
 biryani paste
@@ -848,7 +848,7 @@ jerk marinade paste
 jerk paste
 jerk sauce
 jerk seasoning paste
-kapi : kind=paste strong ambiguous
+kapi : kind=paste ambiguous
 kochujang : key=gochujang
 korean chili paste : proper=1
 korean chilli paste : key=gochujang proper=1
@@ -865,7 +865,7 @@ lemongrass paste
 lemongrass purée
 madras curry paste : proper=1
 madras paste : proper=1
-mam tom : kind=paste strong
+mam tom : kind=paste
 massaman curry paste : key=massaman-curry-paste
 massaman paste : key=massaman-curry-paste
 medium curry paste
@@ -910,7 +910,7 @@ satay paste
 sauce from the chipotles
 seasoning paste
 shiro miso : kind=miso key=white-miso
-shrimp paste : kind=paste strong key=shrimp-paste
+shrimp paste : kind=paste key=shrimp-paste
 sichuan chilli bean paste : proper=1
 sofrito
 sour curry paste
@@ -935,7 +935,7 @@ tao jiew
 tarka = tadka
 tauco
 taucu
-terasi : kind=paste strong key=shrimp-paste
+terasi : kind=paste key=shrimp-paste
 thai chilli jam : proper=1
 thai chilli paste = thai chili paste : proper=1 key=thai-chilli-paste
 thai curry paste : key=curry-paste proper=1
@@ -953,7 +953,7 @@ tomato concentrate : key=tomato-paste
 tomato paste : key=tomato-paste
 tomato paste concentrate
 tomato powder paste
-trassi : kind=paste strong
+trassi : kind=paste
 truffle paste
 truffle sauce
 turkish pepper paste : proper=1
@@ -986,7 +986,7 @@ dumpling sauce : liquid
 espagnole sauce
 fermented locust beans : group=paste
 goma sauce
-gunpowder spice : group=spice strong
+gunpowder spice : group=spice
 gyoza dipping sauce : liquid
 horehound : group=herb
 iru : group=paste
@@ -1004,7 +1004,7 @@ palm nut cream : group=paste
 peanut soup base : group=paste
 piccata sauce
 pikliz : group=condiment
-podi : group=spice strong
+podi : group=spice
 punch : ambiguous group=beverage liquid
 ratafia : group=spirit liquid
 sarsaparilla : group=beverage liquid

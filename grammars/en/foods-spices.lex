@@ -41,24 +41,24 @@ dill frond : key=dill
 dill fronds : key=dill
 dill weed = dillweed : key=dill
 dried dill : key=dill
-dried herbs = dried herb : strong
+dried herbs = dried herb
 dried hibiscus : key=hibiscus
 dried lavender : key=lavender
 dried mint : kind=mint
-dried mixed herbs : strong key=mixed-herbs
-dried oregano : kind=oregano strong
+dried mixed herbs : key=mixed-herbs
+dried oregano : kind=oregano
 dried rose petal : key=rose-petals
 dried rose petals : key=rose-petals
-dried rosemary : kind=rosemary strong
-dried sage : kind=sage strong key=dried-sage
-dried thyme : kind=thyme strong
+dried rosemary : kind=rosemary
+dried sage : kind=sage key=dried-sage
+dried thyme : kind=thyme
 edible flowers = edible flower
 edible lavender : key=lavender
 elderflower = elderflowers
 epazote
 fennel fronds = fennel frond : key=fennel-fronds
 fennel tops : key=fennel-fronds
-fines herbes : strong
+fines herbes
 flat parsley : kind=parsley key=flat-leaf-parsley
 flat-leaf parsley : kind=parsley key=flat-leaf-parsley
 french tarragon : key=tarragon proper=1
@@ -68,20 +68,20 @@ fresh herbs = fresh herb : key=herb
 garden mint : key=mint
 greek basil : kind=basil proper=1
 greek oregano : kind=oregano proper=1
-ground sage : kind=sage strong key=dried-sage
+ground sage : kind=sage key=dried-sage
 herb = herbs : key=herb
-herbes de provence = herbs de provence : strong key=herbes-de-provence
+herbes de provence = herbs de provence : key=herbes-de-provence
 hibiscus : key=hibiscus
 hibiscus flower : key=hibiscus
 hibiscus flowers : key=hibiscus
 hoja santa
 holy basil : kind=basil key=holy-basil
 hyssop
-italian herb mix : strong key=italian-seasoning proper=1
-italian herb seasoning : strong key=italian-seasoning proper=1
-italian herbs = italian herb : strong key=italian-seasoning proper=1
+italian herb mix : key=italian-seasoning proper=1
+italian herb seasoning : key=italian-seasoning proper=1
+italian herbs = italian herb : key=italian-seasoning proper=1
 italian parsley : kind=parsley key=flat-leaf-parsley proper=1
-italian seasoning : strong key=italian-seasoning proper=1
+italian seasoning : key=italian-seasoning proper=1
 jamaica flowers : key=hibiscus
 kinome : key=sansho-leaves
 laksa leaves : key=vietnamese-mint
@@ -102,7 +102,7 @@ mint in vinegar : group=sauce key=mint-sauce
 mint leaves = mint leaf : key=mint
 mint sauce : group=sauce key=mint-sauce
 mitsuba
-mixed herbs = mixed herb : strong key=mixed-herbs
+mixed herbs = mixed herb : key=mixed-herbs
 oregano
 oregano leaves : key=oregano
 papalo
@@ -114,7 +114,7 @@ parsley stems : key=parsley-stalks
 peppermint : kind=mint
 perilla : key=shiso
 perilla leaves : key=shiso
-provençal herbs : strong key=herbes-de-provence
+provençal herbs : key=herbes-de-provence
 purple basil : kind=basil
 rau ram : key=vietnamese-mint
 recao : key=culantro
@@ -123,7 +123,7 @@ rose petals = rose petal : key=rose-petals
 rosemary
 rosemary leaves : key=rosemary
 rosemary needles = rosemary needle : key=rosemary
-rubbed sage : kind=sage strong key=dried-sage
+rubbed sage : kind=sage key=dried-sage
 sage : ambiguous
 sage leaves = sage leaf : key=sage
 salad burnet
@@ -165,17 +165,17 @@ chive flower : key=chive-blossom
 curry leaf : plural=leaves
 dried bay leaf : plural=leaves key=bay-leaf
 dried curry leaf : plural=leaves key=curry-leaf
-dried fenugreek : mass strong key=kasuri-methi
-dried fenugreek leaf : mass strong key=kasuri-methi
-dried fenugreek leaves : mass strong key=kasuri-methi
-dried methi : mass strong key=kasuri-methi
+dried fenugreek : mass key=kasuri-methi
+dried fenugreek leaf : mass key=kasuri-methi
+dried fenugreek leaves : mass key=kasuri-methi
+dried methi : mass key=kasuri-methi
 fig leaf : plural=leaves
 flowering chive : key=garlic-chive
 fresh bay leaf : plural=leaves key=bay-leaf
 garlic chive : key=garlic-chive
 indian bay leaf : plural=leaves proper=1
 kaffir lime leaf : plural=leaves key=lime-leaf
-kasuri methi = kasoori methi : mass strong key=kasuri-methi
+kasuri methi = kasoori methi : mass key=kasuri-methi
 lemongrass = lemon grass : mass
 lemongrass stalk : key=lemongrass
 lime leaf : plural=leaves
@@ -188,7 +188,7 @@ screwpine leaf : mass key=pandan
 tej patta : mass key=indian-bay-leaf
 
 # Salt
-@ FOOD noun mass group=salt strong free
+@ FOOD noun mass group=salt free
 black salt : key=kala-namak
 canning salt : key=pickling-salt
 coarse salt
@@ -223,7 +223,7 @@ sel gris : key=grey-salt
 smoked salt : key=smoked-salt
 smoked sea salt : key=smoked-salt
 table salt : key=table-salt
-@ FOOD noun mass group=salt strong
+@ FOOD noun mass group=salt
 celery salt
 chicken salt
 curing salt : key=curing-salt
@@ -243,7 +243,7 @@ vanilla salt
 vegetable salt
 
 # Pepper
-@ FOOD noun mass group=pepper strong free
+@ FOOD noun mass group=pepper free
 black pepper
 cracked black pepper : key=black-pepper
 cracked pepper : key=pepper
@@ -260,7 +260,7 @@ mixed pepper
 pepper
 pink pepper
 white pepper : key=white-pepper
-@ FOOD noun group=pepper strong
+@ FOOD noun group=pepper
 alligator pepper : mass group=spice key=grains-of-paradise
 black peppercorn
 brined green peppercorn : key=green-peppercorn
@@ -289,7 +289,7 @@ timur pepper : mass group=spice proper=1
 white peppercorn
 
 # Spices
-@ FOOD noun mass group=spice strong
+@ FOOD noun mass group=spice
 5 spice : key=five-spice-powder
 5 spice powder : key=five-spice-powder
 achiote : key=annatto
@@ -731,7 +731,7 @@ yellow mustard seeds = yellow mustard seed : kind=mustard key=yellow-mustard-see
 za'atar = zaatar, zatar
 zeera : key=cumin-seed
 zesty italian dressing mix : key=italian-dressing-mix
-@ FOOD noun group=spice strong
+@ FOOD noun group=spice
 bay berry
 black cardamom pod
 cacao nib : group=chocolate key=cocoa-nib
@@ -751,7 +751,7 @@ vanilla pod : group=extract key=vanilla-pod
 vanilla seed : group=extract key=vanilla-seed
 
 # Raising agents
-@ FOOD noun mass group=leavening strong
+@ FOOD noun mass group=leavening
 alkaline water : key=lye-water
 ammonium bicarbonate : key=bakers-ammonia
 ammonium carbonate : key=bakers-ammonia
@@ -779,7 +779,7 @@ slaked lime : key=pickling-lime
 sodium bicarbonate : key=bicarbonate-of-soda
 tartaric acid
 vitamin c powder : key=ascorbic-acid
-@ FOOD noun mass group=yeast strong
+@ FOOD noun mass group=yeast
 active dried yeast : key=active-dry-yeast
 active dry yeast : key=active-dry-yeast
 active starter : group=yeast key=sourdough-starter
@@ -886,7 +886,7 @@ leaf gelatine = leaf gelatin : mass key=gelatin-leaf
 sheet gelatin : mass key=gelatin-leaf
 
 # Extracts and colours
-@ FOOD noun mass group=extract strong
+@ FOOD noun mass group=extract
 almond essence : key=almond-extract
 almond extract : key=almond-extract
 anise extract

@@ -8,10 +8,8 @@
 #   mass       no plural: rice, butter
 #   liquid     an ounce of it may be a fluid ounce
 #   free       needs no amount: salt, water, oil
-#   strong     a tablespoon where a teaspoon is usual is worth a question
 #   dish       also the name of a dish
 #   ambiguous  an everyday word or a dish too: wants an amount or a verb beside it
-#   ground-poultry  minced chicken, turkey and the like
 
 # Onions and garlic
 @ FOOD noun group=vegetable kind=onion

@@ -77,7 +77,7 @@ white
 yellow
 
 # Raw, cooked, left over: what was done before it came to the bench
-@ FOODMOD state
+@ FOODMOD
 baked
 barbecued
 blind-baked = prebaked, pre-baked
@@ -1037,13 +1037,13 @@ for sweetness = for a bit of sweetness
 for the pan = for the skillet
 for thickening
 for topping = for the top, as a topping
-if available = if you have it, if you've got it, if you have some, if you've got some, if you can get it, if you can find it, if you can get some, if you can find some, if you have any, if you've got any
-if desired = as desired, if so desired
-if needed = if necessary, if required, if you need it, only if needed
-if using = if you're using it, if you're using them, if used
-if you like = if you'd like, if you fancy, if you fancy it, if you want, if you wish, if you so wish, if you like that sort of thing, if you're into that, if you prefer, if you feel like it, if liked, if preferred
-if you like heat = if you like it hot, if you like it spicy, if you like spice, if you like a kick, if you want heat
-optional = which is optional, that's optional, totally optional, completely optional, this is optional, it's optional, but optional, entirely optional, but that's optional
+if available = if you have it, if you've got it, if you have some, if you've got some, if you can get it, if you can find it, if you can get some, if you can find some, if you have any, if you've got any : OPTIONAL
+if desired = as desired, if so desired : OPTIONAL
+if needed = if necessary, if required, if you need it, only if needed : OPTIONAL
+if using = if you're using it, if you're using them, if used : OPTIONAL
+if you like = if you'd like, if you fancy, if you fancy it, if you want, if you wish, if you so wish, if you like that sort of thing, if you're into that, if you prefer, if you feel like it, if liked, if preferred : OPTIONAL
+if you like heat = if you like it hot, if you like it spicy, if you like spice, if you like a kick, if you want heat : OPTIONAL
+optional = which is optional, that's optional, totally optional, completely optional, this is optional, it's optional, but optional, entirely optional, but that's optional : OPTIONAL
 plus more = plus extra, plus a little extra, plus a little more
 plus more for brushing = plus extra for brushing
 plus more for drizzling = plus extra for drizzling, plus a drizzle, plus extra to drizzle

@@ -1,17 +1,14 @@
 # How food looks, feels and sounds when a step is done, as it follows "until",
 # and the words for how hot a flame is.
 #
-# adj      follows "it is": "until golden"
-# clause   has its own subject: "until the juices run clear"
 # meat     a sign that meat, poultry, fish or egg is cooked through
-# colour texture size smell sound temp mixture   what it speaks of
+# colour size sound mixture   what it speaks of
 # weak     says little about when to stop ("ready", "done", "nice")
-# tester   (STATENOUN) a tool put in to see whether the middle is done
 # write=   what a written recipe prints in its place
 
 # ---- colour --------------------------------------------------------------
 
-@ STATE adj colour
+@ STATE colour
 golden
 golden brown = brown and golden
 golden all over
@@ -130,7 +127,7 @@ not pink in the middle : meat write=no-longer-pink-in-the-middle
 
 # ---- texture -------------------------------------------------------------
 
-@ STATE adj texture
+@ STATE
 soft
 soft and golden = golden and soft
 soft and sticky
@@ -178,8 +175,8 @@ just cooked : meat
 nearly cooked = almost cooked
 half cooked
 part cooked = partly cooked
-piping hot = piping hot all the way through, piping hot throughout : meat temp
-steaming hot = steaming hot all the way through, steaming hot throughout : meat temp
+piping hot = piping hot all the way through, piping hot throughout : meat
+steaming hot = steaming hot all the way through, steaming hot throughout : meat
 medium : meat ambiguous
 medium rare : meat
 rare : meat
@@ -373,7 +370,7 @@ right : weak ambiguous
 
 # ---- mixture -------------------------------------------------------------
 
-@ STATE adj mixture
+@ STATE mixture
 combined
 just combined = only just combined
 well combined
@@ -420,7 +417,7 @@ crumb-like = crumby
 
 # ---- size, smell, sound, heat --------------------------------------------
 
-@ STATE adj size
+@ STATE size
 doubled
 doubled in size = doubled in volume, double in size, double the size, double in volume, doubled in bulk
 nearly doubled = almost doubled, nearly doubled in size, almost doubled in size
@@ -443,13 +440,13 @@ almost dry = nearly dry
 shrunk
 shrunken
 
-@ STATE adj sound
+@ STATE sound
 hollow
 hollow when tapped = hollow when you tap it, hollow when tapped underneath
 hollow sounding
 sizzling hot
 
-@ STATE adj smell
+@ STATE
 fragrant
 aromatic
 nutty
@@ -460,7 +457,7 @@ toasty
 smelling nutty
 smelling toasty
 
-@ STATE adj temp
+@ STATE
 hot
 very hot
 really hot : write=very-hot
@@ -513,7 +510,7 @@ thoroughly defrosted = completely defrosted, fully thawed
 # ---- clauses -------------------------------------------------------------
 # An article before the first noun is no part of the entry.
 
-@ STATE clause meat
+@ STATE meat
 juices run clear = juice runs clear, juices are running clear, juices are clear, juices come out clear, juices ran clear
 juices run clear when pierced
 flesh is opaque = flesh turns opaque, fish is opaque, fish turns opaque
@@ -535,7 +532,7 @@ whites are opaque = white is opaque
 centre is opaque = center is opaque
 legs wiggle freely = leg wiggles freely, leg moves freely, leg pulls away easily
 
-@ STATE clause
+@ STATE
 toothpick comes out clean = toothpick inserted comes out clean
 skewer comes out clean = skewer inserted comes out clean, skewer poked in comes out clean
 cocktail stick comes out clean
@@ -549,7 +546,7 @@ spoon leaves a trail = wooden spoon leaves a trail
 sounds hollow when tapped = sound hollow when tapped, sounds hollow when you tap it, sound hollow when you tap them : sound
 flesh comes away from the bone : meat
 sugar melts = sugar has melted, sugar is melted
-raw smell goes = raw smell disappears, raw smell is gone, raw smell has gone : smell
+raw smell goes = raw smell disappears, raw smell is gone, raw smell has gone
 raw flour taste goes = raw flour taste is gone, flour is cooked out, flour cooks out
 cabbage is soft = cabbage softens, cabbage is tender, cabbage wilts
 carrots are tender = carrots are soft, carrot is tender, carrots soften
@@ -616,8 +613,8 @@ custard thickens = custard has thickened, custard is thick
 water runs clear = water is clear, water comes out clear
 seeds pop = seeds start to pop, mustard seeds pop, seeds crackle
 popping stops = popping slows, popping slows down
-garlic is fragrant = garlic smells fragrant : smell
-spices are fragrant = spices smell fragrant : smell
+garlic is fragrant = garlic smells fragrant
+spices are fragrant = spices smell fragrant
 onions soften = onion softens, onions are soft, onion is soft, onions have softened
 onions are translucent = onion is translucent, onions turn translucent, onions go translucent
 onions are golden = onion is golden
@@ -899,13 +896,13 @@ clear
 
 @ STATENOUN noun
 juice : ambiguous
-skewer : tester
-toothpick : tester
-cocktail stick : tester
-cake tester : tester
-tester : tester
-knife : plural=knives tester
-fork : tester
+skewer
+toothpick
+cocktail stick
+cake tester
+tester
+knife : plural=knives
+fork
 edge
 side
 centre = center
@@ -972,7 +969,7 @@ core temperature
 
 # What may follow a cue.
 
-@ STATETAIL
+@ LISTED
 when tapped
 when you tap it
 when you tap them

@@ -1,19 +1,14 @@
 # Everyday verbs that are no cooking. With them a clause of chatter can be told
 # from an instruction.
 #
-# chat     a clause with it is surely talk: "I love a good leek"
 # need     brings in ingredients: "you'll need two eggs", "I've got a lemon"
-# perceive the cook looks or listens: often leads to a cue ("you'll see bubbles")
-# aim      stands before the real verb: "you want to", "go ahead and", "start to"
-# aux      helps other verbs more often than it stands alone
-# cause    makes something happen to its object: "make sure", "help", "stop"
 
 # ---- to be, to have, to do -----------------------------------------------
 
 @ VERB verb
-be : s=is past=was part=been ing=being aux
-have : s=has past=had part=had need aux
-do : past=did part=done aux
+be : s=is past=was part=been ing=being
+have : s=has past=had part=had need
+do : past=did part=done
 become : past=became part=become
 seem
 appear
@@ -29,7 +24,7 @@ vary
 
 # ---- talk of the mind and of feeling -------------------------------------
 
-@ VERB verb chat
+@ VERB verb
 think : past=thought part=thought
 know : past=knew part=known
 believe
@@ -104,7 +99,7 @@ complain
 
 # ---- talk to the audience ------------------------------------------------
 
-@ VERB verb chat
+@ VERB verb
 say : past=said part=said
 tell : past=told part=told
 talk
@@ -170,7 +165,7 @@ host
 
 # ---- life ----------------------------------------------------------------
 
-@ VERB verb chat
+@ VERB verb
 live
 grow up : past=grew part=grown
 work
@@ -221,7 +216,7 @@ smell like : past=smelled part=smelt
 
 # ---- seeing, hearing, finding --------------------------------------------
 
-@ VERB verb perceive
+@ VERB verb
 see : past=saw part=seen
 look
 look at
@@ -292,7 +287,7 @@ run out of : past=ran part=run ing=running
 
 # ---- verbs before verbs --------------------------------------------------
 
-@ VERB verb aim
+@ VERB verb
 try
 go ahead
 come on : past=came part=come
@@ -334,7 +329,7 @@ take care : past=took part=taken
 take your time : past=took part=taken
 be careful : past=was part=been ing=being
 
-@ VERB verb cause
+@ VERB verb
 make sure : past=made part=made
 make certain : past=made part=made
 ensure

@@ -425,7 +425,7 @@ to
 with
 @ FOR
 for
-@ PER
+@ LISTED
 per
 each
 apiece
@@ -875,20 +875,10 @@ on the table
 all in
 done in
 ready in
+# What is no part of a purpose of modifiers.lex.
 @ OPTIONAL
-if you like
-if you want
 if you want to
-if you fancy
-if you've got it
-if you have it
-if you have some
-if you prefer
-optional
 optionally
-if you're into that
-if desired
-if using
 # A day or a week after one of these is a time of keeping, resting or curing.
 @ KEEPING
 aged
@@ -1002,7 +992,7 @@ gives
 gives you
 gets you
 enough for
-@ CUEWORD
+@ LISTED
 side
 sides
 

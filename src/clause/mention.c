@@ -90,14 +90,12 @@ read_food(const struct maker *m, const struct node *food, struct mention *x)
 	x->preparation = without_and(buf_str(&prep));
 }
 
-/* "two cups of flower": the food that was probably said. */
+/* The food of this name; false where the lexicon has none. */
 static bool
-read_misheard(const struct maker *m, const struct node *n, struct mention *x)
+take_food(const struct maker *m, struct str name, struct mention *x)
 {
-	const struct reading *r = node_reading(&m->c, n, "MISHEARD");
-	struct str means = r ? lexeme_get(r->lexeme, "means") : STR("");
 	const struct entry *e =
-	    means.n ? lexicon_find(&m->g->lexicon, lexicon_key(m->a, means)) : NULL;
+	    name.n ? lexicon_find(&m->g->lexicon, lexicon_key(m->a, name)) : NULL;
 	const struct reading *food = entry_reading(e, grammar_class(m->g, "FOOD"));
 	struct str key;
 
@@ -109,6 +107,15 @@ read_misheard(const struct maker *m, const struct node *n, struct mention *x)
 	x->key = key.n ? key : x->item;
 	x->group = lexeme_get(food->lexeme, "group");
 	return true;
+}
+
+/* "two cups of flower": the food that was probably said. */
+static bool
+read_misheard(const struct maker *m, const struct node *n, struct mention *x)
+{
+	const struct reading *r = node_reading(&m->c, n, "MISHEARD");
+
+	return take_food(m, r ? lexeme_get(r->lexeme, "means") : STR(""), x);
 }
 
 static void
@@ -153,6 +160,23 @@ read_amount(
 	return true;
 }
 
+/* "two tablespoons of the juice of a lemon": what is measured is lemon juice. */
+static void
+read_measured(const struct maker *m, const struct node *n, struct mention *x)
+{
+	struct field_nodes measured, use;
+	struct str name;
+
+	if (!node_field(&m->c, n, "measured", &measured) ||
+	    !node_field(&m->c, n, "use", &use))
+		return;
+	name = arena_fmt(m->a, "%.*s %.*s", (int)x->head.n, x->head.p,
+	    (int)node_token(&m->c, use.v)->norm.n, node_token(&m->c, use.v)->norm.p);
+	if (!take_food(m, name, x))
+		x->item = x->key = x->head = name;
+	read_amount(m, measured.v, &x->amount, x);
+}
+
 /* The words of a preparation phrase, cleaned of commas at its ends. */
 static struct str
 phrase_words(const struct maker *m, const struct node *n)
@@ -191,13 +215,10 @@ read_tail(const struct maker *m, const struct node *n, struct mention *x)
 	if (node_field(&m->c, n, "note", &f)) {
 		const struct token *t = node_token(&m->c, f.v);
 
-		x->note = t->norm;
-		if (str_starts(t->norm, STR("if")) || str_is(t->norm, STR("optional"))) {
-			x->optional = true;
-			x->note.n = 0;
-		}
+		x->optional = token_reads(m, t, "OPTIONAL");
+		x->note = x->optional ? STR("") : t->norm;
 	}
-	if (node_field(&m->c, n, "use", &f))
+	if (!node_field(&m->c, n, "measured", &f) && node_field(&m->c, n, "use", &f))
 		join_with_comma(m, &x->preparation,
 		    str_starts(node_token(&m->c, f.v)->norm, STR("juice")) ? STR("juiced")
 									   : STR("zested"));
@@ -280,6 +301,7 @@ read_plain(const struct maker *m, const struct node *n, struct mention *x)
 		x->amount.unit = measure_unit(&m->c, m->region, f, "UNIT");
 	else
 		read_portion(m, n, x);
+	read_measured(m, n, x);
 	read_tail(m, n, x);
 	x->definite =
 	    node_field(&m->c, n, "definite", &f) ||
