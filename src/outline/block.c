@@ -9,6 +9,7 @@
 #include "outline/outline.h"
 
 enum {
+	TAIL = 30,      /* tokens: the last words of a dish */
 	CLOSE = 14,     /* tokens: from a bare name to the first amount */
 	REACH = 30,     /* tokens: from the name to the first amount */
 	LENGTH = 60,    /* tokens: within which the amounts count */
@@ -64,10 +65,13 @@ block_is_told(const struct outline *o, int dish, uint32_t token)
 	return yields_between(o, beg, end) && memory_measured(o, token, token + CLOSE) == 0;
 }
 
-static bool
-is_over(const struct outline *o, uint32_t beg, uint32_t token)
+bool
+block_is_over(const struct outline *o, uint32_t beg, uint32_t token)
 {
-	return yields_between(o, beg, token) || is_said_done(o, beg, token);
+	return yields_between(o, beg, token) || is_said_done(o, beg, token) ||
+	       (memory_measured(o, beg, token) >= RECIPE &&
+		   outline_aside(o, "close", "CLOSED",
+		       token > beg + TAIL ? token - TAIL : beg, token));
 }
 
 static bool
@@ -78,9 +82,8 @@ is_indefinite(const struct maker *m, uint32_t i)
 	return str_is_z(word, "a") || str_is_z(word, "an");
 }
 
-/* "But flatbreads ...", ", her chutney ...", "a frittata": not "over the rice". */
-static bool
-leads(const struct outline *o, const struct opening *x)
+bool
+block_leads(const struct outline *o, const struct opening *x)
 {
 	static const char *const before[] = {"BREAK", "STOP", "COMMA", "COLON", "DASH",
 	    "CALL", "MARK", "FILLER", "AND", "BUT", "DIGITS"};
@@ -104,14 +107,6 @@ leads(const struct outline *o, const struct opening *x)
 	return true;
 }
 
-/* Announced as a dish of its own, and not begun. */
-static bool
-is_awaited(const struct outline *o, const struct planned *p)
-{
-	return p && p->main && p->announced && !p->counted && p->sort > NAME_TOOL &&
-	       !named_is_open(o, p);
-}
-
 /* "it's a compote", "next up, a vinaigrette": no part of what is made. */
 static bool
 is_of_its_own(const struct opening *x)
@@ -125,7 +120,7 @@ block_opens(const struct outline *o, const struct opening *x)
 	uint32_t beg;
 	size_t before, next;
 	const struct planned *p = plan_find(&o->plan, x);
-	bool awaited = is_awaited(o, p);
+	bool awaited = named_is_awaited(o, p);
 
 	if (o->now_dish < 0 || name_is_half(o->dish.v[o->now_dish].name, x) ||
 	    named_dish(o, x) >= 0 || named_part(o, 0, x) >= 0 ||
@@ -142,12 +137,12 @@ block_opens(const struct outline *o, const struct opening *x)
 	next = memory_measured(o, x->end, x->end + LENGTH);
 	if (next < 2 || memory_measured(o, x->end, x->end + REACH) == 0)
 		return false;
-	if (is_over(o, beg, x->token))
+	if (block_is_over(o, beg, x->token))
 		return true;
 	if (!awaited && x->lone && (o->now_part > 0 || token_has(o->m, x->token, "FOOD")))
 		return false;
 	return before >= RECIPE &&
-	       (leads(o, x) ||
+	       (block_leads(o, x) ||
 		   (x->sort == NAME_DISH && !x->lone && x->kind >= OPENING_TODAY)) &&
 	       (x->sort == NAME_DISH || (awaited && x->sort < NAME_DISH)) &&
 	       memory_measured(o, x->end, x->end + CLOSE) > 0;

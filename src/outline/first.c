@@ -71,6 +71,28 @@ is_near(const struct outline *o, const struct opening *x)
 	       at - t <= NEAR_MS;
 }
 
+/* Is it the only announced dish that the section names where the work begins? */
+static bool
+leads_work(const struct outline *o, const struct opening *x)
+{
+	const struct planned *p = plan_find(&o->plan, x);
+	uint32_t beg = section_of(o, o->content);
+
+	if (beg == 0 || x->token < beg || !p || !p->main || !p->announced || p->counted ||
+	    x->kind == OPENING_WITH || p->sort < NAME_FOOD || p->token >= beg)
+		return false;
+	for (size_t i = outline_opening(o, beg); i < o->openings.said.n; i++) {
+		const struct opening *y = &o->openings.said.v[i];
+		const struct planned *q = plan_find(&o->plan, y);
+
+		if (y->token > o->content + LEAD)
+			break;
+		if (q && q != p && q->main && q->announced && q->sort > NAME_TOOL)
+			return false;
+	}
+	return true;
+}
+
 static bool
 opens_first(const struct outline *o, const struct opening *x)
 {
@@ -117,6 +139,13 @@ first_opening(const struct outline *o)
 		if (x->token <= o->content + LEAD && opens_first(o, x) &&
 		    (!best || is_better_opening(o, x, best)))
 			best = x;
+	}
+	for (size_t i = outline_opening(o, section_of(o, o->content));
+	     i < o->openings.said.n && !best; i++) {
+		if (o->openings.said.v[i].token > o->content + LEAD)
+			break;
+		if (leads_work(o, &o->openings.said.v[i]))
+			best = &o->openings.said.v[i];
 	}
 	return best;
 }

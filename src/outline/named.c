@@ -83,6 +83,7 @@ named_add_planned(struct outline *o, const struct planned *p, uint32_t token)
 			       .head = p->head,
 			       .wide = p->wide,
 			       .sort = p->sort,
+			       .announced = p->announced,
 			       .token = token});
 }
 
@@ -93,6 +94,7 @@ named_add(struct outline *o, const struct opening *x)
 			       .head = x->head,
 			       .wide = x->wide,
 			       .sort = x->sort,
+			       .announced = x->kind >= OPENING_TODAY,
 			       .token = x->token});
 }
 
@@ -126,4 +128,11 @@ int
 named_add_titled(struct outline *o, struct str name, struct str head, uint32_t token)
 {
 	return add_dish(o, (struct named){.name = name, .head = head, .token = token});
+}
+
+bool
+named_is_awaited(const struct outline *o, const struct planned *p)
+{
+	return p && p->main && p->announced && !p->counted && p->sort > NAME_TOOL &&
+	       !named_is_open(o, p);
 }

@@ -69,6 +69,16 @@ is_counted(const struct chart *c, uint32_t token)
 	return t->entry == c->g->digits || title_token_is(c, token - 1, "CARDWORD");
 }
 
+/* "Bowl one's the slaw": bowls of one dish. */
+static bool
+counts_vessels(const struct chart *c, const struct node *n)
+{
+	for (uint32_t i = n->beg; i < n->beg + 4 && i < n->end; i++)
+		if (title_token_is(c, i, "EQUIP"))
+			return true;
+	return false;
+}
+
 static bool
 is_too_long(const struct opening *x)
 {
@@ -99,6 +109,10 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 		return;
 	}
 	opening_name(c, &x);
+	if (node_is(c, name, "NAMEX")) {
+		x.sort = NAME_MAYBE;
+		x.bought = false;
+	}
 	x.counted = is_counted(c, x.token);
 	x.definite = x.token > 0 && str_is_z(title_token(c, x.token - 1)->norm, "the");
 	if (x.lone && is_weak_part(c, x.end - 1) &&
@@ -106,14 +120,14 @@ collect(struct openings *out, const struct chart *c, const struct node *n)
 		(x.definite && x.kind == OPENING_TOPIC && x.sort == NAME_UNLISTED)))
 		x.sort = NAME_PART;
 	x.made = node_attribute(c, n, "made").p != NULL;
-	x.numbered = node_attribute(c, n, "dish").p != NULL;
+	x.numbered = node_attribute(c, n, "dish").p != NULL && !counts_vessels(c, n);
 	x.day = node_attribute(c, name, "day").p != NULL;
 	x.marked = is_marked(c, x.token);
 	x.on_top = node_attribute(c, n, "top").p != NULL;
 	x.faint = node_attribute(c, n, "long").p != NULL;
 	if (x.lone && x.faint)
 		x.kind = OPENING_MENTION;
-	if (is_too_long(&x))
+	if (is_too_long(&x) || (node_is(c, name, "NAMEX") && str_ends(x.name, STR("ly"))))
 		return;
 	if (node_attribute(c, n, "part").p && x.sort != NAME_PART && x.sort != NAME_EITHER)
 		return;
@@ -198,6 +212,18 @@ by_token(const void *a, const void *b)
 	return rank(y) - rank(x);
 }
 
+/* "with a gravy, Yorkshires, and carrots": after a comma, a dish is one more of
+ * the list; "with chips and a salad": it goes with the first. */
+static bool
+is_of_list(const struct openings *s, const struct chart *c, size_t i)
+{
+	const struct opening *x = &s->said.v[i], *p = &s->said.v[i - 1];
+
+	return title_token_is(c, p->end, "COMMA") &&
+	       (x->sort == NAME_DISH || (x->sort == NAME_MAYBE && !x->lone)) &&
+	       (p->sort == NAME_PART || p->sort == NAME_FOOD);
+}
+
 /* "with a slaw and a mayo": the second goes with the dish as well. */
 static void
 spread_with(struct openings *s, const struct chart *c)
@@ -208,7 +234,7 @@ spread_with(struct openings *s, const struct chart *c)
 
 		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
 		    x->token <= p->end + 3 && !title_token_is(c, p->end, "COLON") &&
-		    !title_token_is(c, x->token - 1, "ADV"))
+		    !title_token_is(c, x->token - 1, "ADV") && !is_of_list(s, c, i))
 			x->kind = OPENING_WITH;
 	}
 }

@@ -52,6 +52,7 @@ struct opening {
 	bool made;           /* "make": even of a food */
 	bool numbered;       /* "number two is": a dish, whatever the word */
 	bool pantry;         /* salt, oil, flour: never a dish */
+	bool raw;            /* "pancake batter": said of the pancakes */
 	bool day;            /* "pancake day" */
 	bool with_for;       /* a heading "For the sauce" */
 };

@@ -4,6 +4,7 @@
  * turns to them, and which clause belongs where.
  */
 #include "outline/outline.h"
+#include "outline/title.h"
 
 enum { WITH_MAX = 12 }; /* tokens from a part to the dish that it is said of */
 
@@ -33,6 +34,27 @@ outline_opening(const struct outline *o, uint32_t token)
 			hi = mid;
 	}
 	return lo;
+}
+
+const struct node *
+outline_aside(const struct outline *o, const char *pass, const char *class, uint32_t beg,
+    uint32_t end)
+{
+	const struct level *l = chart_level(&o->m->c, pass);
+	size_t lo = 0, hi = l ? l->node.n : 0;
+
+	while (lo < hi) {
+		size_t mid = lo + (hi - lo) / 2;
+
+		if (l->node.v[mid].beg < beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	for (; l && lo < l->node.n && l->node.v[lo].beg < end; lo++)
+		if (node_is(&o->m->c, &l->node.v[lo], class))
+			return &l->node.v[lo];
+	return NULL;
 }
 
 void
@@ -169,14 +191,29 @@ dish_of_part(const struct outline *o, const struct opening *x)
 	return o->now_dish;
 }
 
+/* "let me introduce you to ajvar, it's a relish": no dish of its own. */
+static bool
+describes(const struct outline *o, const struct opening *x, const struct planned *p)
+{
+	uint32_t i = x->token;
+
+	if (p->announced || o->now_dish < 0 || !o->dish.v[o->now_dish].announced ||
+	    memory_measured(o, o->dish.v[o->now_dish].since, x->token) > 0)
+		return false;
+	while (i > 0 && title_drops(&o->m->c, i - 1))
+		i--;
+	return i > 1 && token_has(o->m, i - 1, "BE") && token_has(o->m, i - 2, "PRON");
+}
+
 static void
 take_strong(struct outline *o, const struct opening *x)
 {
 	int dish = named_dish(o, x), part = named_part(o, o->now_dish, x);
 	const struct planned *p = plan_find(&o->plan, x);
 
-	if (x->kind == OPENING_BARE && (!p || !p->main || named_is_open(o, p) ||
-					   (x->sort < NAME_DISH && memory_has(o, x->head))))
+	if (x->kind == OPENING_BARE &&
+	    (!p || !p->main || named_is_open(o, p) || describes(o, x, p) ||
+		(x->sort < NAME_DISH && memory_has(o, x->head))))
 		return;
 	if (part >= 0)
 		outline_turn(o, x->token, o->now_dish, part);
@@ -324,8 +361,13 @@ walk(struct outline *o)
 	for (size_t i = 0; i < m->clause.n; i++) {
 		struct clause *q = &m->clause.v[i];
 		size_t turns = m->turn.n;
-		const struct opening *turned = take_names(o, &next, clause_end(m, q));
+		const struct opening *turned;
 		int dish;
+
+		if (clause_beg(m, q) > o->dish.v[0].token &&
+		    section_begins(o, clause_beg(m, q)))
+			section_opens(o, clause_beg(m, q));
+		turned = take_names(o, &next, clause_end(m, q));
 
 		if (clause_end(m, q) <= o->dish.v[0].token)
 			continue;
@@ -358,31 +400,6 @@ close_off(struct outline *o)
 		bye = bye || (i >= last && (plug || returns_says_bye(o, q)));
 		if (bye || plug)
 			q->dish = q->part = -1;
-	}
-}
-
-static void
-make_dishes(struct outline *o)
-{
-	struct draft *d = o->m->d;
-
-	d->dish = arena_array(o->m->a, o->dish.n, struct dish);
-	d->dishes = o->dish.n;
-	for (size_t i = 0; i < o->dish.n; i++) {
-		const struct named *x = &o->dish.v[i];
-		struct dish *dish = &d->dish[i];
-
-		dish->name = x->name;
-		dish->place = place_of(o->m, x->token, x->token + 1);
-		dish->beg_ms = dish->end_ms = dish->place.cue_ms;
-		dish->active_ms = dish->total_ms = dish->claimed_ms = -1;
-		dish->part = arena_array(o->m->a, x->part.n, struct part);
-		dish->parts = x->part.n;
-		for (size_t k = 0; k < x->part.n; k++) {
-			dish->part[k].name = x->part.v[k].name;
-			dish->part[k].place =
-			    place_of(o->m, x->part.v[k].token, x->part.v[k].token + 1);
-		}
 	}
 }
 
@@ -464,6 +481,6 @@ outline_make(struct maker *m)
 	written_read(&o, first);
 	walk(&o);
 	close_off(&o);
-	make_dishes(&o);
+	dishes_make(&o);
 	note_titles(&o);
 }

@@ -21,6 +21,7 @@ struct named {
 	enum name_sort sort;
 	uint32_t token;
 	bool written;               /* so far only in a list */
+	bool announced;             /* its name was said as that of a dish */
 	uint32_t since, until;      /* tokens: of its last stretch */
 	VEC(struct part_name) part; /* the first is the dish itself */
 };
@@ -62,6 +63,8 @@ bool work_is_written(const struct maker *m, const struct clause *q);
 int named_dish(const struct outline *o, const struct opening *x);
 int named_part(const struct outline *o, int dish, const struct opening *x);
 bool named_is_open(const struct outline *o, const struct planned *p);
+/* Announced as a dish of its own, and not begun. */
+bool named_is_awaited(const struct outline *o, const struct planned *p);
 /* Its index. A part that is known already is found again. */
 int named_add(struct outline *o, const struct opening *x);
 int named_add_planned(struct outline *o, const struct planned *p, uint32_t token);
@@ -79,8 +82,16 @@ uint32_t first_spoken(const struct outline *o);
 /* The first opening at a token or after it: index, or how many there are. */
 size_t outline_opening(const struct outline *o, uint32_t token);
 
+/* A node of the class in [beg, end) of the tokens that the pass made; NULL none. */
+const struct node *outline_aside(const struct outline *o, const char *pass,
+    const char *class, uint32_t beg, uint32_t end);
+
 /* From the token on, the cook is at this part of this dish; -1 at none. */
 void outline_turn(struct outline *o, uint32_t token, int dish, int part);
+
+/* dishes.c: gives the draft the dishes in which food was used; clauses and turns
+ * of the others go to the dish before. */
+void dishes_make(struct outline *o);
 
 /* written.c: what stands before the first dish's token, that `first` begins. */
 void written_read(struct outline *o, const struct opening *first);
@@ -116,5 +127,18 @@ bool block_opens(const struct outline *o, const struct opening *x);
 /* Was it told, before another, what the dish serves or makes? Then "there's the
  * crumble out" says no more of it, unless amounts follow the token. */
 bool block_is_told(const struct outline *o, int dish, uint32_t token);
+/* Between the tokens the dish is told to its end: whom it serves, "that's it". */
+bool block_is_over(const struct outline *o, uint32_t beg, uint32_t token);
+/* "But flatbreads ...", ", her chutney ...", "a frittata": not "over the rice". */
+bool block_leads(const struct outline *o, const struct opening *x);
+
+/* section.c: does a paragraph or a pause begin with the token? */
+bool section_begins(const struct outline *o, uint32_t token);
+/* The token that the section of a token begins with. */
+uint32_t section_of(const struct outline *o, uint32_t token);
+/* The name that what was told from beg on is given before the end; NULL none. */
+const struct opening *section_names(const struct outline *o, uint32_t beg, uint32_t end);
+/* Opens the dish that the section from a token on begins with, if it does. */
+bool section_opens(struct outline *o, uint32_t beg);
 
 #endif

@@ -43,26 +43,13 @@ word_is_head(const struct maker *m, uint32_t i, struct str head)
 	return false;
 }
 
-/* A node of the class that an aside pass made among the clause's tokens. */
+/* A node of the class that the pass "ending" made among the clause's tokens. */
 static const struct node *
-aside(const struct maker *m, const struct clause *q, const char *pass, const char *class)
+ending(const struct outline *o, const struct clause *q, const char *class)
 {
-	const struct level *l = chart_level(&m->c, pass);
-	struct span s = tokens_of(m, q);
-	size_t lo = 0, hi = l ? l->node.n : 0;
+	struct span s = tokens_of(o->m, q);
 
-	while (lo < hi) {
-		size_t mid = lo + (hi - lo) / 2;
-
-		if (l->node.v[mid].beg < s.beg)
-			lo = mid + 1;
-		else
-			hi = mid;
-	}
-	for (; l && lo < l->node.n && l->node.v[lo].beg < s.end; lo++)
-		if (node_is(&m->c, &l->node.v[lo], class))
-			return &l->node.v[lo];
-	return NULL;
+	return outline_aside(o, "ending", class, s.beg, s.end);
 }
 
 /* ---- the signs ------------------------------------------------------------------ */
@@ -214,7 +201,7 @@ takes_up_food(const struct outline *o, const struct clause *q)
 static int
 time_is_up(const struct outline *o, const struct clause *q)
 {
-	const struct node *n = aside(o->m, q, "ending", "TIMEUP");
+	const struct node *n = ending(o, q, "TIMEUP");
 	struct field_nodes f;
 	int64_t ms = -1;
 
@@ -264,22 +251,22 @@ goes_on(const struct outline *o, const struct clause *q)
 bool
 returns_says_bye(const struct outline *o, const struct clause *q)
 {
-	return aside(o->m, q, "ending", "BYE") != NULL;
+	return ending(o, q, "BYE") != NULL;
 }
 
 bool
 returns_plugs(const struct outline *o, const struct clause *q)
 {
-	return aside(o->m, q, "ending", "PLUG") != NULL;
+	return ending(o, q, "PLUG") != NULL;
 }
 
 /* Signs that the part is left, which has been made by now. */
 static bool
 leaves_part(const struct outline *o, const struct clause *q)
 {
-	return aside(o->m, q, "ending", "MEANWHILE") || uses_product(o, q) ||
-	       goes_on_main(o, q) || brings_main(o, q) || brings_carrier(o, q) ||
-	       heats_up(o, q) || (o->finished && goes_on(o, q));
+	return ending(o, q, "MEANWHILE") || uses_product(o, q) || goes_on_main(o, q) ||
+	       brings_main(o, q) || brings_carrier(o, q) || heats_up(o, q) ||
+	       (o->finished && goes_on(o, q));
 }
 
 int
@@ -296,13 +283,13 @@ returns_to(struct outline *o, const struct clause *q)
 		return dish;
 	if (o->now_part == 0)
 		return -1;
-	if (aside(o->m, q, "ending", "ASSEMBLE"))
+	if (ending(o, q, "ASSEMBLE"))
 		return o->now_dish;
 	if (memory_used_by(o, o->now_dish, o->now_part) == 0)
 		return -1;
 	if (leaves_part(o, q))
 		return o->now_dish;
-	if (aside(o->m, q, "ending", "DONE"))
+	if (ending(o, q, "DONE"))
 		o->finished = true;
 	return takes_up_food(o, q);
 }

@@ -202,6 +202,7 @@ drop_raw(const struct chart *c, struct opening *x)
 	if (x->lone || !is_raw(c, lexicon_find(l, last_word(x->name))) ||
 	    !is_dish_word(c, lexicon_find(l, key)))
 		return;
+	x->raw = true;
 	x->name = stem;
 	x->lone = str_find_char(stem, ' ') == stem.n;
 	x->bought = false;

@@ -195,6 +195,18 @@ last_is(const struct lexer *x, const char *class_name)
 	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
 }
 
+/* "that'll feed six", "makes twelve" */
+static bool
+is_told_how_many(const struct lexer *x)
+{
+	unsigned id = grammar_class(x->g, "SERVES");
+	size_t n = x->raw.token.n;
+
+	return n > 1 && id < CLASSES_MAX &&
+	       classset_has(&x->raw.token.v[n - 2].entry->classes, id) &&
+	       (last_is(x, "CARDWORD") || last_is(x, "DIGITS"));
+}
+
 /* A short unit's full stop is no end of a sentence: "2 tbsp. of". */
 static bool
 is_abbreviation_dot(const struct lexer *x)
@@ -291,7 +303,8 @@ parts(const struct lexer *x, const struct cue *c)
 		return false;
 	if (c->kind != CUE_SPEECH || before->kind != CUE_SPEECH)
 		return true;
-	return c->paragraph && !last_is(x, "JOINS") && !last_is(x, "DIGITS");
+	return c->paragraph &&
+	       (is_told_how_many(x) || (!last_is(x, "JOINS") && !last_is(x, "DIGITS")));
 }
 
 static bool
