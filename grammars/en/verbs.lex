@@ -290,6 +290,7 @@ run out of : past=ran part=run ing=running
 @ VERB verb
 try
 go ahead
+stand back : past=stood part=stood
 come on : past=came part=come
 start
 begin : past=began part=begun

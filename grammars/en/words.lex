@@ -1052,6 +1052,8 @@ yolk
 
 # Words that tell what a stretch of time is for, where the verb does not.
 @ TIMECUE noun
+rack = wire rack, cooling rack, board, counter, worktop, countertop, colander, windowsill : action=rest
+room temperature = room temp : action=rest
 fridge = refrigerator, icebox, cool box, chiller, fridges : action=chill
 freezer : action=freeze
 @ TIMECUE

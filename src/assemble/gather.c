@@ -171,6 +171,28 @@ asks_for(const struct maker *m, const struct clause *q, const struct mention *x)
 	       !token_has(m, x->node->beg, "DET") && !token_has(m, x->node->beg - 1, "DET");
 }
 
+/* "hanging out over the nettles": what the cook did there, not what it is made of. */
+static bool
+is_beside(const struct stepper *k, const struct clause *q, const struct node *food)
+{
+	const struct chart *c = &k->m->c;
+	const struct node *top = chart_top(c)->node.v;
+
+	static const char *const kinds[] = {
+	    "add", "coat", "season", "garnish", "mix", "heat"};
+
+	for (uint32_t i = q->beg; i < q->end && top[i].end <= food->beg; i++) {
+		const struct reading *r = node_reading(c, &top[i], "ACTION_ING");
+		bool takes = false;
+
+		for (size_t j = 0; r && j < sizeof kinds / sizeof *kinds; j++)
+			takes = takes || str_is_z(lexeme_get(r->lexeme, "kind"), kinds[j]);
+		if (node_is(c, &top[i], "VING") && !takes)
+			return true;
+	}
+	return false;
+}
+
 /* May this mention begin a line of the ingredient list? */
 static bool
 introduces(const struct stepper *k, const struct clause *q, const struct deed *d,
@@ -197,7 +219,8 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		return !is_wide_word_for(&k->m->d->dish[k->dish], x) && !d->appliance &&
 		       !d->duration.present;
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
-		return takes_food(d) || (wets(d) && is_object(k->m, q, x->node));
+		return (takes_food(d) || (wets(d) && is_object(k->m, q, x->node))) &&
+		       !is_beside(k, q, x->node);
 	return !x->definite && (asks_for(k->m, q, x) || d->listing || is_seasoning(x));
 }
 

@@ -56,8 +56,10 @@ heat_turn(struct stepper *k, const struct deed *d)
 
 	if (d->temperature.unit &&
 	    (d->temperature.role == ROLE_APPLIANCE || d->temperature.role == ROLE_OIL) &&
-	    !says_again(d, &setting_of(k, target)->temperature))
+	    !says_again(d, &setting_of(k, target)->temperature)) {
+		k->now.last = target;
 		*setting_of(k, target) = (struct setting){target, d->temperature, d->heats};
+	}
 }
 
 void
@@ -83,20 +85,37 @@ heat_take(struct stepper *k, const struct deed *d)
 	}
 }
 
-/* Keeps in mind where the food is: an oil's temperature makes a fryer of a pot. */
+/* Is the heat of the appliance told in degrees or by itself, not by a flame? */
+static bool
+has_no_flame(const char *appliance)
+{
+	return str_is_z(str_of(appliance), "oven") || str_is_z(str_of(appliance), "fryer");
+}
+
+/* Keeps in mind where the food is: an oil's temperature makes a fryer of a pot,
+ * which stays one until a flame is set. */
 void
 heat_follow(struct stepper *k, const struct deed *d)
 {
-	if (d->temperature.unit && d->temperature.role == ROLE_OIL)
-		k->now.hot = "fryer";
-	else if (d->appliance &&
-		 (d->named || d->heats || d->temperature.present ||
-		     str_is_z(str_of(d->appliance), "stove")) &&
-		 !(k->now.hot && str_is_z(str_of(k->now.hot), "fryer") &&
-		     str_is_z(str_of(d->appliance), "stove")))
-		k->now.hot = d->appliance;
-	else if (d->temperature.heat.n && !k->now.hot)
+	bool stove = d->appliance && str_is_z(str_of(d->appliance), "stove");
+	bool frying = k->now.hot && str_is_z(str_of(k->now.hot), "fryer");
+
+	bool oil = d->temperature.unit && d->temperature.role == ROLE_OIL;
+
+	k->oil = k->oil || oil;
+	/* "same oil": the pot of the dish before */
+	if (oil || (k->oil && d->oil))
+		k->now.hot = k->now.last = "fryer";
+	else if (d->temperature.heat.n && !d->named &&
+		 (!k->now.hot || has_no_flame(k->now.hot)))
 		k->now.hot = "stove";
+	else if (d->appliance &&
+		 (d->named || d->heats || d->temperature.present || stove) &&
+		 !(frying && stove))
+		k->now.hot = d->appliance;
+	else if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE &&
+		 !k->now.hot)
+		k->now.hot = "oven";
 }
 
 /* A dish begins: what was set and not yet used is set for it, "the oven first". */
@@ -109,6 +128,7 @@ heat_turn_to_dish(struct stepper *k)
 		if (!k->setting[i].used)
 			k->setting[kept++] = k->setting[i];
 	k->settings = kept;
+	k->now.last = kept ? k->setting[kept - 1].appliance : NULL;
 	if (k->now.hot && !str_is_z(str_of(k->now.hot), "fryer"))
 		k->now.hot = NULL;
 }
@@ -125,4 +145,5 @@ heat_set_before(struct stepper *k, const struct clause *q)
 	if (d.temperature.unit && d.named && d.temperature.role == ROLE_APPLIANCE)
 		*setting_of(k, d.appliance) =
 		    (struct setting){d.appliance, d.temperature, false};
+	k->now.last = k->settings ? k->setting[k->settings - 1].appliance : NULL;
 }

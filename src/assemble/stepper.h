@@ -41,6 +41,9 @@ struct stepper {
 	size_t settings;
 	struct standing now;
 	const bool *listed;  /* of each clause: it stands in a spoken list */
+	bool oil;            /* a pot of oil was heated to degrees in this episode */
+	size_t heated;       /* the part's last step with heat and a time; SIZE_MAX none */
+	bool told_apart;     /* since then food was added or another heat told */
 	bool loose;          /* the script has next to no punctuation */
 	uint32_t cue;        /* of the last sentence */
 	bool past;           /* a story of what happened once goes on */
@@ -90,6 +93,8 @@ void heat_set_before(struct stepper *k, const struct clause *q);
 
 /* story.c: what is told of other times is no instruction. */
 bool story_is_told(const struct maker *m, const struct clause *q, const struct deed *d);
+/* story.c: "so that was an hour and a half at 350": sums up what was told. */
+bool story_is_summary(const struct maker *m, const struct clause *q);
 /* story.c: "those are baking": tells how things stand, unless with a time. */
 bool story_is_state(const struct maker *m, const struct clause *q, const struct deed *d);
 /* "last week", "one time" in the tokens [beg, end). */

@@ -15,6 +15,8 @@ push_step(struct stepper *k)
 		p->step = arena_grow(k->m->a, p->step, n, n ? n * 2 : 8, sizeof *p->step);
 	p->step[n] = k->step;
 	p->steps++;
+	if (k->step.heats && k->step.duration.known)
+		k->heated = n;
 }
 
 static void
@@ -120,6 +122,24 @@ goes_on(const struct stepper *k, const struct deed *d)
 		   (str_is_z(d->kind, "flip") && !d->duration.present));
 }
 
+/* "take the lid off and give it another thirty minutes": the heat of a step that
+ * is closed goes on; its time is told there in all. */
+static void
+prolong(struct stepper *k, struct deed *d)
+{
+	struct part *p = part_now(k);
+	struct step *s = p->steps && k->heated < p->steps ? &p->step[k->heated] : NULL;
+
+	if (!s || k->told_apart || !d->more || !d->duration.known || !d->heats ||
+	    d->foods ||
+	    (d->appliance && s->appliance &&
+		!str_is(str_of(d->appliance), str_of(s->appliance))))
+		return;
+	s->duration.min_ms += d->duration.min_ms;
+	s->duration.max_ms += d->duration.max_ms;
+	d->duration.present = d->duration.known = false;
+}
+
 static struct writing
 writing_of(const struct stepper *k, const struct clause *q, const struct deed *d)
 {
@@ -134,6 +154,7 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	const struct node *at = &chart_top(&k->m->c)->node.v[verb];
 	struct writing w = writing_of(k, q, d);
 	size_t waiting;
+	struct deed own = *d;
 	struct str s;
 
 	pending_offer(k, q, d, &w);
@@ -141,12 +162,16 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	pending_settle(k, d, &w);
 	if (goes_on(k, d))
 		k->full = false;
+	else if (s.n)
+		prolong(k, &own);
 	step_add(k, s, at);
 	waiting = k->pendings;
 	gather_things(k, q, d);
 	k->pendings = waiting;
-	if (s.n || d->duration.present)
-		take_deed(k, d);
+	if (s.n || own.duration.present)
+		take_deed(k, &own);
+	if (own.heats && own.duration.known)
+		k->told_apart = false;
 	else if (d->temperature.present)
 		heat_turn(k, d);
 }
@@ -273,6 +298,9 @@ take_clause(struct stepper *k, const struct clause *q)
 	if (d.doneness.known && !d.heats)
 		attach_reading(k, &d);
 	k->bringing = false;
+	if ((d.foods && q->kind != CLAUSE_CHAT && !d.light) || d.temperature.present ||
+	    (d.heats && !d.more))
+		k->told_apart = true;
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
@@ -289,10 +317,15 @@ take_clause(struct stepper *k, const struct clause *q)
 		break;
 	case CLAUSE_CHAT:
 		gather_things(k, q, &d);
+		/* "I've had the oven at four hundred for a while" */
+		if (!q->other && d.named && d.temperature.role == ROLE_APPLIANCE)
+			heat_turn(k, &d);
 		break;
 	case CLAUSE_HAVE:
 	case CLAUSE_BE:
 	case CLAUSE_BARE:
+		if (story_is_summary(k->m, q))
+			break;
 		have_clause(k, q, &d);
 		break;
 	}
@@ -323,6 +356,7 @@ move_to(struct stepper *k, const struct clause *q)
 		heat_turn_to_dish(k);
 	k->dish = q->dish;
 	k->part = q->part;
+	k->heated = SIZE_MAX;
 }
 
 /* Less than one full stop in forty words: machine captions. */
@@ -361,7 +395,8 @@ steps_make(struct maker *m)
 	    .dish = -1,
 	    .part = -1,
 	    .loose = is_loose(m),
-	    .listed = lists_spoken(m)};
+	    .listed = lists_spoken(m),
+	    .heated = SIZE_MAX};
 
 	for (size_t i = 0; i < m->clause.n; i++) {
 		const struct clause *q = &m->clause.v[i];

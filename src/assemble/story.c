@@ -58,6 +58,17 @@ story_is_state(const struct maker *m, const struct clause *q, const struct deed 
 	       !d->doneness.known;
 }
 
+bool
+story_is_summary(const struct maker *m, const struct clause *q)
+{
+	const struct node *verb =
+	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
+
+	return q->kind == CLAUSE_BE && verb && verb->end - verb->beg == 2 &&
+	       str_is_z(m->c.tokens.token.v[verb->beg].norm, "that") &&
+	       str_is_z(m->c.tokens.token.v[verb->beg + 1].norm, "was");
+}
+
 /* A verb without a subject before it. */
 static bool
 is_imperative(const struct maker *m, const struct clause *q)

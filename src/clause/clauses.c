@@ -82,6 +82,7 @@ phrase_around(const struct cutter *k, const struct lexeme *verb, uint32_t beg, u
 
 		if (is_raw(k, &k->top->node.v[i], "COMMA") ||
 		    is_raw(k, &k->top->node.v[i], "AND") ||
+		    node_is(c, &k->top->node.v[i], "VTO") ||
 		    (is_raw(k, &k->top->node.v[i], "ACTION") &&
 			!is_raw(k, &k->top->node.v[i], "PARTICLE")))
 			break;
@@ -339,31 +340,43 @@ ends_subordinate(const struct cutter *k, uint32_t at)
 		   node_is(&k->m->c, next, "VHAVE"));
 }
 
-/* ", and in the fridge for an hour": the food goes to a new place and stays. */
+/* ", and in the fridge for an hour", "and back in the pot for two minutes": the
+ * food goes to a new place and stays. */
 static bool
 moves_on(const struct cutter *k, uint32_t at)
 {
-	bool cold = false, time = false;
+	bool place = false, back = false;
+	enum clause_kind verb;
 
 	if (!is_raw(k, &k->top->node.v[at], "AND") &&
 	    !is_raw(k, &k->top->node.v[at], "COMMA"))
 		return false;
-	while (at + 1 < k->top->node.n && (is_raw(k, &k->top->node.v[at + 1], "AND") ||
-					      is_raw(k, &k->top->node.v[at + 1], "MARK")))
-		at++;
-	if (at + 1 >= k->top->node.n || !is_raw(k, &k->top->node.v[at + 1], "PLACEPREP"))
+	for (at++; at < k->top->node.n; at++) {
+		const struct node *n = &k->top->node.v[at];
+
+		if (n->made == RAW &&
+		    str_starts(node_token(&k->m->c, n)->norm, STR("back")))
+			back = true;
+		if (is_raw(k, n, "PLACEPREP"))
+			break;
+		if (!back && !is_raw(k, n, "AND") && !is_raw(k, n, "MARK"))
+			break;
+	}
+	if (at >= k->top->node.n || !is_raw(k, &k->top->node.v[at], "PLACEPREP"))
 		return false;
-	for (uint32_t i = at + 2; i < k->top->node.n && i < at + 9; i++) {
+	for (uint32_t i = at + 1; i < k->top->node.n && i < at + 8; i++) {
 		const struct node *n = &k->top->node.v[i];
 		const struct reading *e = node_reading(&k->m->c, n, "EQUIP");
 
-		if (is_raw(k, n, "STOP") || is_raw(k, n, "BREAK"))
+		if (is_raw(k, n, "STOP") || is_raw(k, n, "BREAK") ||
+		    (clause_verb_kind(&k->m->c, n, &verb) && verb != CLAUSE_GO))
 			break;
-		cold = cold || node_reading(&k->m->c, n, "TIMECUE") ||
-		       (e && lexeme_has(e->lexeme, "setting"));
-		time = time || node_is(&k->m->c, n, "DUR");
+		place = place || node_reading(&k->m->c, n, "TIMECUE") ||
+			(e && (back || lexeme_has(e->lexeme, "setting")));
+		if (place && node_is(&k->m->c, n, "DUR"))
+			return true;
 	}
-	return cold && time;
+	return false;
 }
 
 /* "and up goes the oven to two-twenty" */

@@ -250,6 +250,10 @@ read_equipment(struct deed_reader *r, uint32_t at)
 	bool into = false;
 
 	r->d->equipment = true;
+	/* "a spoon of oil from the fryer" */
+	for (uint32_t i = at > r->q->beg + 2 ? at - 2 : r->q->beg; i < at; i++)
+		if (word_is(r, i, "from"))
+			return;
 	for (uint32_t i = at > r->q->beg + 3 ? at - 3 : r->q->beg; i < at; i++)
 		into = into || raw_is(r, i, "PLACEPREP");
 	if (appliance.n) {
@@ -288,6 +292,8 @@ read_node(struct deed_reader *r, uint32_t at)
 	if (node_is(c, n, "ING") || node_is(c, n, "INGS")) {
 		r->d->foods++;
 		r->d->listing = r->d->listing || node_field(c, n, "amount", &f);
+		r->d->oil = r->d->oil || (!node_field(c, n, "amount", &f) &&
+					     says_token(r->m, n->beg, n->end, "oil"));
 	} else if (node_is(c, n, "EQ"))
 		read_equipment(r, at);
 	else if (node_is(c, n, "HEAT"))

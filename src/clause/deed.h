@@ -25,6 +25,7 @@ struct deed {
 	bool more;                      /* "another five minutes" */
 	bool time_cue;                  /* "a few minutes": said, though no measure */
 	bool listing;                   /* a bare list of foods, some with amounts */
+	bool oil;                       /* speaks of oil, without an amount */
 	uint32_t foods;                 /* ING and INGS nodes in it */
 	bool pronoun, equipment, thing; /* has an object of some kind */
 	bool anything; /* something a recipe could print besides the verb */
@@ -40,6 +41,7 @@ void deed_read(const struct maker *m, const struct clause *q, struct deed *out);
 /* What is known of the food before a clause. */
 struct standing {
 	const char *hot;  /* the appliance that the dish was last in or on, or NULL */
+	const char *last; /* the appliance whose degrees were set last, or NULL */
 	const char *told; /* what the words just before say a time is for, or NULL */
 	bool set;         /* the words just before set a heat: "make the flame low" */
 };

@@ -94,7 +94,7 @@ is_in_oil(const struct maker *m, const struct clause *q)
 	return false;
 }
 
-/* "sit in hot water", "leave them in the milk" */
+/* "sit in hot water", "drop them into ice water" */
 static bool
 is_in_liquid(const struct maker *m, const struct clause *q)
 {
@@ -109,7 +109,8 @@ is_in_liquid(const struct maker *m, const struct clause *q)
 
 		if (in && f && str_is_z(lexeme_get(f->lexeme, "group"), "water"))
 			return true;
-		in = str_is_z(t->norm, "in") || (in && !f && !str_is_z(t->norm, ","));
+		in = str_is_z(t->norm, "in") || str_is_z(t->norm, "into") ||
+		     (in && !f && !str_is_z(t->norm, ","));
 	}
 	return false;
 }
@@ -151,8 +152,10 @@ is_frying(const struct deed *d)
 
 /* What is hot already serves where the clause names nothing. */
 static void
-use_hot(const struct maker *m, const char *hot, struct deed *d)
+use_hot(const struct maker *m, const struct standing *now, struct deed *d)
 {
+	const char *hot = now->hot;
+
 	/* "get it smoking": as hot as that */
 	if (str_is_z(d->action, "smoke") && !d->duration.present && !d->temperature.unit) {
 		take(m, d, "heat");
@@ -160,6 +163,10 @@ use_hot(const struct maker *m, const char *hot, struct deed *d)
 	}
 	if (d->heats && !d->appliance && hot && !str_is_z(str_of(hot), "stove"))
 		d->appliance = hot;
+	/* "same oil, but bring it down to 325" */
+	if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE && !d->appliance &&
+	    d->pronoun && str_is_z(str_of(now->last), "fryer"))
+		d->temperature.role = ROLE_OIL;
 	if (hot && str_is_z(str_of(hot), "fryer")) {
 		if (d->appliance && str_is_z(str_of(d->appliance), "stove") && is_frying(d))
 			d->appliance = hot;
@@ -219,22 +226,26 @@ word_for(const struct maker *m, const struct clause *q, const struct standing *n
 	if (!word && q->kind != CLAUSE_DO && !d->named && !d->temperature.present &&
 	    !says_word(m, q, "in"))
 		word = now->told;
-	/* "let it sit on the hot pan" */
+	/* "let it sit on the hot pan", "on a rack in the oven" */
 	if (word && str_is_z(str_of(word), "rest") && d->appliance &&
-	    str_is_z(str_of(d->appliance), "stove") && says_word(m, q, "hot"))
+	    (d->named ||
+		(str_is_z(str_of(d->appliance), "stove") && says_word(m, q, "hot"))))
 		word = NULL;
 	return word;
 }
 
 /* The appliance that the clause is about, named or not. */
 static const char *
-place_for(const struct standing *now, const struct deed *d)
+place_for(const struct clause *q, const struct standing *now, const struct deed *d)
 {
 	const char *appliance = d->appliance ? d->appliance : now->hot;
 
 	if (d->temperature.unit && d->temperature.role == ROLE_APPLIANCE && !d->named &&
 	    (!appliance || str_is_z(str_of(appliance), "stove")))
-		return "oven";
+		return now->last ? now->last : "oven";
+	/* "the oven is at 425 already ... she goes for twenty-five minutes" */
+	if (!appliance && !d->temperature.present && q->kind == CLAUSE_GO)
+		return now->last;
 	if (d->temperature.heat.n && !d->named &&
 	    (!cooking_in(appliance) || has_degrees(appliance)))
 		return "stove";
@@ -246,7 +257,7 @@ static void
 take_waiting(const struct maker *m, const struct clause *q, const struct standing *now,
     struct deed *d)
 {
-	const char *appliance = place_for(now, d), *cooking = cooking_in(appliance);
+	const char *appliance = place_for(q, now, d), *cooking = cooking_in(appliance);
 	const struct lexeme *done = q->kind == CLAUSE_BARE ? participle(m, q) : NULL;
 	bool into = d->moves_into || q->kind == CLAUSE_GO || says_word(m, q, "in") ||
 		    q->kind == CLAUSE_BARE || q->kind == CLAUSE_BE ||
@@ -272,10 +283,11 @@ deed_imply(const struct maker *m, const struct clause *q, const struct standing 
 	bool timed = d->duration.present || d->doneness.text.n || d->doneness.known;
 	const char *word = word_for(m, q, now, d);
 
-	use_hot(m, now->hot, d);
-	if (d->passive && str_is_z(d->kind, "rest") && d->duration.present &&
-	    is_in_liquid(m, q))
-		take(m, d, "soak");
+	use_hot(m, now, d);
+	if (d->duration.present && is_in_liquid(m, q) &&
+	    ((d->passive && str_is_z(d->kind, "rest")) ||
+		(str_is_z(d->kind, "move") && !d->temperature.present)))
+		take(m, d, says_word(m, q, "boiling") ? "boil" : "soak");
 	if (!timed || !says_nothing(d) ||
 	    (d->duration.present && d->duration.known && d->duration.max_ms <= 0))
 		return;
