@@ -15,11 +15,6 @@
 
 #include <cmocka.h>
 
-/* Files whose rules whole sentences test, in tests/cases and in corpus/: one that
- * lacks an example is counted, no more. The examples that stand there must hold. */
-static const char *const lenient[] = {
-    "en/30-food.gram", "en/40-phrase.gram", "en/50-clause.gram", "en/60-outline.gram"};
-
 /* One example, read by the grammar. */
 struct trial {
 	const struct grammar *g;
@@ -32,15 +27,6 @@ struct trial {
 	struct span meant; /* of the script's text */
 	struct chart chart;
 };
-
-static bool
-is_lenient(const struct rule *r)
-{
-	for (size_t i = 0; i < sizeof lenient / sizeof *lenient; i++)
-		if (strcmp(r->file, lenient[i]) == 0)
-			return true;
-	return false;
-}
 
 /* Takes the brackets out of the example's text. */
 static void
@@ -216,7 +202,7 @@ static void
 every_rule_has_examples_of_both_kinds(void **state)
 {
 	const struct grammar *g = *state;
-	size_t bare = 0, open = 0;
+	size_t bare = 0;
 
 	for (size_t i = 0; i < g->book.pass.n; i++)
 		for (size_t k = 0; k < g->book.pass.v[i].rule.n; k++) {
@@ -224,17 +210,10 @@ every_rule_has_examples_of_both_kinds(void **state)
 
 			if (r->skips || has_both(r))
 				continue;
-			if (is_lenient(r)) {
-				open++;
-				continue;
-			}
 			print_error("%s:%u: %.*s lacks a + or a - example\n", r->file,
 			    r->line, (int)r->name.n, r->name.p);
 			bare++;
 		}
-	if (open)
-		print_message(
-		    "%zu rules of the later files have no example of their own\n", open);
 	assert_int_equal(bare, 0);
 }
 
