@@ -22,14 +22,14 @@ pending_has(const struct stepper *k, struct str item)
 static bool
 is_plural(const struct maker *m, struct str item)
 {
-	while (item.n && str_ends(item, STR("s"))) {
-		struct str key = lexicon_key(m->a, item);
-		const struct entry *e = lexicon_find(&m->g->lexicon, key);
+	while (item.n) {
+		const struct entry *e =
+		    lexicon_find(&m->g->lexicon, lexicon_key(m->a, item));
 		const struct reading *r =
 		    e ? entry_reading(e, grammar_class(m->g, "FOOD")) : NULL;
 
 		if (r)
-			return !str_is(lexicon_key(m->a, r->lexeme->lemma), key);
+			return r->form == FORM_PLURAL;
 		item = str_cut(item, str_find_char(item, ' ') + 1, item.n);
 	}
 	return false;

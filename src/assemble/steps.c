@@ -143,8 +143,12 @@ prolong(struct stepper *k, struct deed *d)
 static struct writing
 writing_of(const struct stepper *k, const struct clause *q, const struct deed *d)
 {
-	return (struct writing){
-	    .m = k->m, .clause = q, .deed = d, .loose = k->loose, .part = part_now(k)};
+	return (struct writing){.m = k->m,
+	    .clause = q,
+	    .deed = d,
+	    .loose = k->loose,
+	    .part = part_now(k),
+	    .hot = k->now.hot};
 }
 
 static void
@@ -304,10 +308,11 @@ take_clause(struct stepper *k, const struct clause *q)
 	switch (q->kind) {
 	case CLAUSE_DO:
 	case CLAUSE_GO:
-		k->bringing = only_brings(k->m, q, &d) && !k->past;
+		/* "so that's going. In a bowl two cups of flour": named at least */
+		k->bringing =
+		    (only_brings(k->m, q, &d) || story_is_state(k->m, q, &d)) && !k->past;
 		if (!k->bringing && is_worth_writing(&d) && !d.keeping && !k->past &&
-		    !story_is_told(k->m, q, &d) && !story_is_state(k->m, q, &d) &&
-		    !makes_named(k->m, q, &d))
+		    !story_is_told(k->m, q, &d) && !makes_named(k->m, q, &d))
 			write_clause(k, q, &d);
 		else
 			gather_things(k, q, &d);

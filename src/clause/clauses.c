@@ -166,41 +166,6 @@ open(struct cutter *k, uint32_t at)
 	k->sentence = false;
 }
 
-/* "stirring it once, let it cool": a number of times. */
-static bool
-is_one_time(const struct cutter *k, const struct node *n)
-{
-	const struct node *next = n + 1;
-
-	if (!str_is_z(node_token(&k->m->c, n)->norm, "once"))
-		return false;
-	return next == k->top->node.v + k->top->node.n || is_raw(k, next, "COMMA") ||
-	       is_raw(k, next, "STOP") || is_raw(k, next, "BREAK") ||
-	       is_raw(k, next, "OR") || is_raw(k, next, "AND") || is_raw(k, next, "MARK") ||
-	       node_is(&k->m->c, next, "VDO");
-}
-
-/* "you melt that, and": the object of the verb before it; "make sure that it" is
- * none. */
-static bool
-is_that_object(const struct cutter *k, const struct node *n)
-{
-	const struct node *next = n + 1;
-
-	return k->now.kind == CLAUSE_DO && k->now.verb != UINT32_MAX &&
-	       n == k->top->node.v + k->now.verb + 1 && is_raw(k, n, "PRON") &&
-	       !(next < k->top->node.v + k->top->node.n && is_raw(k, next, "SUBJ"));
-}
-
-static bool
-subordinates(const struct cutter *k, const struct node *n)
-{
-	if (is_one_time(k, n) || is_that_object(k, n))
-		return false;
-	return is_raw(k, n, "UNTIL") || is_raw(k, n, "WHEN") || is_raw(k, n, "COND") ||
-	       is_raw(k, n, "BECAUSE") || is_raw(k, n, "REL");
-}
-
 /* Where the words before a verb that belong to it begin: after the last comma,
  * "and" or marker before it, within this clause. */
 static uint32_t
@@ -324,22 +289,6 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 	k->now.other = node_attribute(&k->m->c, n, "other").n > 0;
 }
 
-/* A comma after its verb, a marker, or an "and" before an instruction. */
-static bool
-ends_subordinate(const struct cutter *k, uint32_t at)
-{
-	const struct node *n = &k->top->node.v[at];
-	const struct node *next = at + 1 < k->top->node.n ? n + 1 : NULL;
-
-	if (is_raw(k, n, "MARK"))
-		return true;
-	if (is_raw(k, n, "COMMA"))
-		return k->absorbed;
-	return is_raw(k, n, "AND") && next &&
-	       (node_is(&k->m->c, next, "VDO") || node_is(&k->m->c, next, "VNOT") ||
-		   node_is(&k->m->c, next, "VHAVE"));
-}
-
 /* ", and in the fridge for an hour", "and back in the pot for two minutes": the
  * food goes to a new place and stays. */
 static bool
@@ -420,7 +369,7 @@ parts_talk(const struct cutter *k, uint32_t at)
 	return is_raw(k, &k->top->node.v[at], "BOUNDARY") && next &&
 	       !is_raw(k, next, "COMMA") && !is_raw(k, next, "PREP") &&
 	       !is_raw(k, next, "STOP") && !is_raw(k, next, "STATE") &&
-	       !is_raw(k, next, "UNTIL");
+	       !is_raw(k, next, "UNTIL") && !is_raw(k, next, "UPTO");
 }
 
 /* A full stop before "until it's golden" or "for ten minutes" ends nothing. */
@@ -443,6 +392,34 @@ goes_on_after(const struct cutter *k, uint32_t at)
 	return i < k->top->node.n && node_is(&k->m->c, &k->top->node.v[i], "DUR");
 }
 
+/* "Honey, is that the timer?" asks; "it's soft, right?" tells. */
+static bool
+is_question(const struct cutter *k, uint32_t at)
+{
+	static const char *const tags[] = {
+	    "right", "okay", "no", "yeah", "eh", "yes", "huh"};
+	struct str text =
+	    at ? words_of(k->m, node_text(&k->m->c, &k->top->node.v[at])) : STR("");
+
+	if (!str_starts(text, STR("?")))
+		return false;
+	for (size_t i = 0; i < sizeof tags / sizeof *tags; i++)
+		if (str_is_z(node_token(&k->m->c, &k->top->node.v[at - 1])->norm, tags[i]))
+			return false;
+	return true;
+}
+
+/* The clauses of the sentence that ends here. */
+static void
+take_as_talk(struct cutter *k)
+{
+	for (size_t i = k->m->clause.n; i-- > 0;) {
+		k->m->clause.v[i].kind = CLAUSE_CHAT;
+		if (k->m->clause.v[i].sentence)
+			break;
+	}
+}
+
 static void
 meet(struct cutter *k, uint32_t at)
 {
@@ -453,7 +430,11 @@ meet(struct cutter *k, uint32_t at)
 	if (is_raw(k, n, "STOP") && k->open && goes_on_after(k, at))
 		return;
 	if (is_raw(k, n, "BREAK") || is_raw(k, n, "STOP")) {
+		bool asks = is_question(k, at);
+
 		close(k, at);
+		if (asks)
+			take_as_talk(k);
 		k->sentence = true;
 		return;
 	}
@@ -473,10 +454,10 @@ meet(struct cutter *k, uint32_t at)
 	/* "ours has never yet managed three hours" */
 	if (k->now.kind == CLAUSE_BARE && str_is_z(node_token(&k->m->c, n)->norm, "never"))
 		k->now.kind = CLAUSE_NOT;
-	if (subordinates(k, n)) {
+	if (subordinate_starts(k, n)) {
 		k->absorbing = true;
 		k->absorbed = false;
-	} else if (k->absorbing && ends_subordinate(k, at)) {
+	} else if (k->absorbing && subordinate_ends(k, at)) {
 		k->absorbing = false;
 	} else if (k->absorbing && (is_raw(k, n, "BE") || is_raw(k, n, "STATE") ||
 				       is_raw(k, n, "STATEVERB"))) {

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: ISC */
 /*
- * What the two files that cut clauses share: clauses.c, which cuts at verbs and
- * at the ends of sentences, and spell.c, which cuts at settings and times.
+ * What the files that cut clauses share: clauses.c, which cuts at verbs and at the
+ * ends of sentences, spell.c, which cuts at settings and times, and
+ * subordinate.c, which tells what is not cut.
  */
 #ifndef TAMIS_CUTTER_H
 #define TAMIS_CUTTER_H
@@ -33,6 +34,10 @@ is_food(const struct cutter *k, uint32_t at)
 
 /* clauses.c: is the node a verb, and of what kind of clause? */
 bool clause_verb_kind(const struct chart *c, const struct node *n, enum clause_kind *kind);
+/* subordinate.c: does a clause that is no instruction of its own begin with the node,
+ * and does the one under way end there? */
+bool subordinate_starts(const struct cutter *k, const struct node *n);
+bool subordinate_ends(const struct cutter *k, uint32_t at);
 /* spell.c: does a spell of heat or of time begin within the open clause with the setting
  * or the time at node `at`, said by itself: "brush it over the fish, twelve
  * minutes"? Then *from is its first node, which may stand before `at`. */

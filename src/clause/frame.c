@@ -109,6 +109,7 @@ frame_object(struct framer *r)
 	}
 	r->f->plural = phrase_is_pronoun(r, r->at) &&
 		       phrase_is_plural(node_token(&r->m->c, node_at(r, r->at))->norm);
+	r->f->tool = r->f->tool || made(r, r->at, "EQ") || made(r, r->at + 1, "EQ");
 	s = phrase_take(r);
 	if (s.n && !r->f->object.n)
 		r->f->object = s;
@@ -172,11 +173,10 @@ take_pieces(struct framer *r)
 	    !(str_is_z(kind, "cut") || str_is_z(kind, "shape")) ||
 	    r->at > r->w->deed->at + 2)
 		return false;
-	if (!is(r, at, "PIECE_PL") && !(number && is(r, at, "DISH_PL")) &&
-	    !made(r, r->at, "AMT"))
+	if (!is(r, at, "PIECE") && !(number && is(r, at, "DISH")) && !made(r, r->at, "AMT"))
 		return false;
 	r->f->object = said(r, r->at++);
-	if (number && (is(r, at, "PIECE_PL") || is(r, at, "DISH_PL")))
+	if (number && (is(r, at, "PIECE") || is(r, at, "DISH")))
 		add(r, &r->f->object, said(r, r->at++));
 	return true;
 }
@@ -220,6 +220,31 @@ tells_state(const struct framer *r)
 			     made(r, at - 1, "EQ") || is(r, at - 1, "THING"));
 }
 
+/* "all over the top", "up to the edges" */
+static bool
+leads_place(const struct framer *r)
+{
+	return (is(r, r->at, "OVERWORD") || is(r, r->at, "UPTO")) &&
+	       (is(r, r->at + 1, "DET") || is(r, r->at + 1, "ART")) &&
+	       is(r, r->at + 2, "THING");
+}
+
+/* "thirteen minutes, tops golden": a cue without its verb. */
+static bool
+take_cue(struct framer *r)
+{
+	struct str thing = said(r, r->at);
+
+	if (!r->w->deed->heats || r->f->until.n || !is(r, r->at, "THING") ||
+	    !is(r, r->at + 1, "STATE") || (r->at > 0 && is(r, r->at - 1, "PREP")))
+		return false;
+	r->f->until = arena_fmt(r->m->a, "the %.*s %s %.*s", (int)thing.n, thing.p,
+	    str_ends(thing, STR("s")) ? "are" : "is", (int)said(r, r->at + 1).n,
+	    said(r, r->at + 1).p);
+	r->at += 2;
+	return true;
+}
+
 static void
 take_one(struct framer *r)
 {
@@ -227,7 +252,7 @@ take_one(struct framer *r)
 		until_take(r);
 	else if (made(r, r->at, "HEAT"))
 		frame_heat(r);
-	else if (take_lid(r))
+	else if (take_lid(r) || take_cue(r))
 		;
 	else if (take_pieces(r) || frame_measure(r))
 		;
@@ -241,8 +266,10 @@ take_one(struct framer *r)
 		 phrase_is_pronoun(r, r->at + 2))
 		take_share(r);
 	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE") ||
-		 is(r, r->at, "PLACEPREP"))
+		 is(r, r->at, "PLACEPREP") || leads_place(r))
 		preposition_take(r);
+	else if (is(r, r->at, "OVERWORD") && r->f->places < PLACES_MAX)
+		r->f->place[r->f->places++] = said(r, r->at++);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
 	else if (is(r, r->at, "STATEVERB") && !is(r, r->at, "ACTION") && !r->f->until.n) {

@@ -178,6 +178,31 @@ light_verb(const struct composer *c)
 	return d->duration.present || d->doneness.text.n ? STR("cook") : STR("");
 }
 
+/* "turn it off", "turn it right down": what is turned is the heat, or the oven. */
+static struct str
+heat_verb(const struct composer *c)
+{
+	enum { OFF_VERBS = 3 };
+	static const char *const table[][2] = {{"turn off", "turn off"},
+	    {"switch off", "turn off"}, {"put off", "turn off"}, {"turn down", "reduce"},
+	    {"turn up", "increase"}, {"dial down", "reduce"}, {"dial up", "increase"}};
+	const struct lexeme *l = c->w->deed->lexeme;
+	const struct level *top = chart_top(&c->w->m->c);
+	bool oven = c->w->hot && str_is_z(str_of(c->w->hot), "oven");
+	bool low = says_token(c->w->m, top->node.v[c->w->clause->beg].beg,
+	    top->node.v[c->w->clause->end - 1].end, "low");
+
+	if (!l || !is_kind(c, "set-heat") || c->f.foods ||
+	    (c->f.object.n && !str_is_z(c->f.object, "it")))
+		return STR("");
+	for (size_t i = 0; i < sizeof table / sizeof *table; i++)
+		if (str_is_z(l->lemma, table[i][0]))
+			return arena_fmt(c->w->m->a, "%s the %s%s", table[i][1],
+			    oven && i < OFF_VERBS ? "oven" : "heat",
+			    low && i >= OFF_VERBS && !c->f.heat.n ? " to low" : "");
+	return STR("");
+}
+
 static struct str
 choose_verb(const struct composer *c)
 {
@@ -288,6 +313,9 @@ is_worth_it(const struct composer *c, struct str verb)
 	if (!verb.n)
 		return false;
 	if (is_idle(c) && !f->duration.n && !f->until.n)
+		return false;
+	/* "go in with a fork" brings in no food */
+	if (str_is_z(verb, "add") && f->tool && !f->foods && !c->w->pending.n)
 		return false;
 	if (c->f.foods || c->w->pending.n)
 		return true;
@@ -412,6 +440,15 @@ put_before(struct composer *c)
 	}
 }
 
+/* "remove from the heat" has said "off the heat". */
+static bool
+says_again(struct str verb, struct str place)
+{
+	struct str where = str_cut(place, str_find(place, STR(" the ")), place.n);
+
+	return where.n && str_starts(place, STR("off ")) && str_ends(verb, where);
+}
+
 struct str
 sentence_write(struct writing *w)
 {
@@ -427,10 +464,14 @@ sentence_write(struct writing *w)
 	if (!is_worth_it(&c, verb))
 		return STR("");
 	put_before(&c);
-	put_verb(&c, verb);
+	if (heat_verb(&c).n)
+		put(&c, heat_verb(&c));
+	else
+		put_verb(&c, verb);
 	put(&c, c.f.manner);
 	for (size_t i = 0; i < c.f.places; i++)
-		put(&c, c.f.place[i]);
+		if (!says_again(verb, c.f.place[i]))
+			put(&c, c.f.place[i]);
 	if (!w->deed->heats || !w->deed->duration.present)
 		put(&c, c.f.appliance);
 	put(&c, c.f.purpose);

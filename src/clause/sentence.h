@@ -16,6 +16,7 @@ struct frame {
 	size_t foods;
 	struct str object;            /* another object: "it", "the dough" */
 	bool plural;                  /* the object is "them" */
+	bool tool;                    /* a tool or a pan stands where an object may */
 	struct str before;            /* a place before the verb: "in a large bowl" */
 	struct str place[PLACES_MAX]; /* "into a baking dish", "with the butter" */
 	size_t places;
@@ -38,6 +39,7 @@ struct writing {
 	bool loose;         /* a script without punctuation */
 	struct str pending; /* foods just brought in, which "it" or "them" means */
 	bool used_pending;
+	const char *hot;     /* the appliance that the food is in or on; NULL: not known */
 	struct str it, them; /* what they mean where a step begins; empty: not known */
 	const struct part *part;
 };

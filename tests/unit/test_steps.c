@@ -57,7 +57,7 @@ test_pronouns_mean_what_was_brought_in_or_what_is_there(void **state)
 		"Brown the beef. Drain the beans. Rinse them. Add the tomatoes, beans and "
 		"stock."},
 	    {STEW "A pinch of sugar. Turn it off.",
-		"Brown the beef. Add the sugar. Turn it off."},
+		"Brown the beef. Add the sugar. Turn off the heat."},
 	    {STEW "Half a cup of peas, stir that in.", "Brown the beef. Stir in the peas."},
 	    {"Today it's a slaw. Half a cabbage, two carrots, the juice of a lime. Toss "
 	     "it.",
@@ -110,6 +110,42 @@ test_what_happens_by_itself_or_else_is_no_step(void **state)
 	expect_steps(*state, rows, COUNT(rows));
 }
 
+static void
+test_places_cues_and_heat_are_told_in_full(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW
+		"Spoon the rest of the sauce on top. Scatter it all over the top, right up "
+		"to the edges.",
+		"Brown the beef. Spoon the rest of the sauce on top. Scatter it all over "
+		"the "
+		"top up to the edges."},
+	    {STEW "Turn it down low. Take the pan off the heat.",
+		"Brown the beef. Reduce the heat to low. Remove the pan from the heat."},
+	    {"Today it's biscuits. Put it in the oven. Thirteen minutes, tops golden.",
+		"Put it in the oven. Bake for 13 minutes, until the tops are golden."},
+	    {"Today it's dressing. Whisk the egg yolk. Keep whisking while you pour in "
+	     "half "
+	     "a cup of oil.",
+		"Whisk the egg yolk. Pour in the oil."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
+test_questions_are_talk(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW "Honey, is that the timer?", "Brown the beef."},
+	    {STEW "See how there's plenty of broth?", "Brown the beef."},
+	    {STEW "Cook it with a pound of carrots for an hour, okay?",
+		"Brown the beef. Cook with the carrots for 1 hour."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
 int
 main(void)
 {
@@ -118,6 +154,8 @@ main(void)
 	    cmocka_unit_test(test_that_behind_a_verb_is_its_object),
 	    cmocka_unit_test(test_sizes_and_pieces_stay_in_the_step),
 	    cmocka_unit_test(test_what_happens_by_itself_or_else_is_no_step),
+	    cmocka_unit_test(test_places_cues_and_heat_are_told_in_full),
+	    cmocka_unit_test(test_questions_are_talk),
 	};
 
 	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
