@@ -5,6 +5,7 @@
 #             coat cover uncover drain wash open set-heat preheat serve garnish
 #             taste flip finish store preserve measure
 # heats       food is cooked by it
+# warms       heat is used, but nothing needs to be cooked through (melt, warm)
 # passive     the cook only waits
 # light       says little itself: the object or the phrase after it decides
 # split       a phrase whose object may stand inside: "bring the milk to the boil"
@@ -164,7 +165,7 @@ nuke : appliance=microwave write=microwave
 zap : appliance=microwave write=microwave
 ping : appliance=microwave write=microwave ambiguous
 
-@ ACTION verb kind=heat
+@ ACTION verb kind=heat warms
 heat : ambiguous
 heat up : write=heat
 warm : ambiguous
