@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: ISC
-# What the grammar's files say and nobody reads: flags and keys of words, classes,
-# what rules make, their attributes and fields, tables, columns, kinds of row. A name
-# counts as read where src/ has it in quotes or a rule speaks of it, and a class where
-# an entry is not joined before it. LISTED is for words that need only be known.
+# What the grammar's files say and nobody reads: flags, keys and classes of words,
+# attributes and fields of rules, tables, columns, kinds of row. A name counts as read
+# where src/ has it in quotes or a rule speaks of it, and a class where an entry is not
+# joined before it. LISTED is for words that need only be known. What a rule makes may
+# be there to hide its words, so it is not asked for.
 #   awk -f tests/unused.awk src/*.[ch] src/*/*.[ch] grammars/*/*.gram \
 #       grammars/*/*.lex grammars/tables/*.tsv
 # Portable awk.
@@ -51,13 +52,11 @@ function read_classes(s) {
 kind == "gram" && /^[ \t]+[-+#]/ { next }
 kind == "gram" && /^#/ { next }
 
-# What rules and words make is looked at when all of them are read.
+# What rules and words have is looked at when all of them are read.
 kind == "gram" {
 	line = $0
 	if (line ~ /^rule /) {
 		split(line, word, " ")
-		if (word[4] != "-" && !(word[4] in made))
-			made[word[4]] = FILENAME ":" FNR
 		for (i = 5; word[i] ~ /^[a-z]+=/; i++)
 			attribute[substr(word[i], 1, index(word[i], "=") - 1)] = \
 			    FILENAME ":" FNR
@@ -143,9 +142,6 @@ END {
 	for (name in listed)
 		if (!(name in class) && !(name in quoted))
 			unused += report(listed[name], "class", name)
-	for (name in made)
-		if (!(name in class) && !(name in quoted))
-			unused += report(made[name], "what is made as", name)
 	for (name in attribute)
 		if (!(name in quoted))
 			unused += report(attribute[name], "attribute", name)
