@@ -1054,6 +1054,7 @@ yolk
 @ TIMECUE noun
 rack = wire rack, cooling rack, board, counter, worktop, countertop, colander, windowsill : action=rest
 room temperature = room temp : action=rest
+electric whisk = electric beater, hand mixer, stand mixer, electric mixer, hand beater : action=beat
 fridge = refrigerator, icebox, cool box, chiller, fridges : action=chill
 freezer : action=freeze
 @ TIMECUE

@@ -130,6 +130,8 @@ prolong(struct stepper *k, struct deed *d)
 	struct part *p = part_now(k);
 	struct step *s = p->steps && k->heated < p->steps ? &p->step[k->heated] : NULL;
 
+	if (k->open && k->step.duration.known && k->step.heats)
+		s = &k->step;
 	if (!s || k->told_apart || !d->more || !d->duration.known || !d->heats ||
 	    d->foods ||
 	    (d->appliance && s->appliance &&
