@@ -43,7 +43,7 @@ simmer down
 simmer away
 blip : write=simmer
 putter : write=simmer
-bubble : ambiguous
+bubble : ambiguous write=simmer
 bubble away : write=simmer
 blanch
 scald
@@ -609,6 +609,8 @@ slide off the heat : past=slid part=slid split write=remove-from-the-heat
 pull out : split write=remove
 pull : ambiguous
 fish out : split write=remove
+fish them out = fish em out, fish those out : write=remove-them
+fish it out = fish that out : write=remove-it
 lift
 lift out : split write=remove
 lift off : split
@@ -691,9 +693,9 @@ leave to sit : past=left part=left split write=leave-to-stand
 let rest : past=let part=let ing=letting split write=rest
 let stand : past=let part=let ing=letting split write=leave-to-stand
 let sit : past=let part=let ing=letting split write=leave-to-stand
-stand : past=stood part=stood ambiguous
+stand : past=stood part=stood ambiguous write=rest
 sit : past=sat part=sat ing=sitting write=rest ambiguous
-settle : ambiguous
+settle : ambiguous write=rest
 relax
 reserve
 hold back : past=held part=held split write=reserve

@@ -1141,7 +1141,7 @@ last month
 last sunday
 last thanksgiving
 yesterday
-one time
+one time = 1 time
 years ago
 when i was
 used to
@@ -1165,6 +1165,7 @@ in one layer = in a single layer, single layer
 
 # Things about food that an object may be, besides foods and tools.
 @ THING noun
+excess : mass
 back
 top
 bottom
@@ -1274,7 +1275,7 @@ mother
 mama
 dad
 father
-nan
+nan = my nan, your nan, our nan, his nan, her nan
 nana
 gran
 granny

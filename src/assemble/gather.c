@@ -287,7 +287,7 @@ add_foods(
 		if (acts && at >= 0)
 			vec_push(k->m->a, &k->m->counted, place_of_node(k->m, n).span);
 		if (acts && !again && (q->kind != CLAUSE_DO || k->bringing) && at >= 0 &&
-		    !x[i].definite)
+		    !x[i].definite && !gather_is_name(k->m, n))
 			pending_push(k, &x[i], n);
 	}
 }

@@ -42,8 +42,9 @@ pending_push(struct stepper *k, const struct mention *x, const struct node *n)
 		return;
 	if (k->pendings == 0)
 		k->pending_node = n;
-	k->pending[k->pendings++] =
-	    (struct pending){.item = x->item, .plural = is_plural(k->m, x->item)};
+	k->pending[k->pendings++] = (struct pending){.item = x->item,
+	    .plural = is_plural(k->m, x->item),
+	    .fat = str_is_z(x->group, "oil") || str_is_z(x->group, "fat")};
 }
 
 /* "the flour, sugar and salt", from the pending food `first` on */
@@ -146,6 +147,16 @@ says_them(const struct stepper *k, const struct clause *q)
 	return false;
 }
 
+/* "A bit of oil, and they go on for four minutes": what goes on is not the oil. */
+static bool
+is_fat_only(const struct stepper *k)
+{
+	for (size_t i = 0; i < k->pendings; i++)
+		if (!k->pending[i].fat)
+			return false;
+	return true;
+}
+
 /* The first pending food that the clause's pronoun means; k->pendings where it
  * means what is in the pot, or nothing that is known. */
 static size_t
@@ -160,7 +171,7 @@ meant_from(const struct stepper *k, const struct clause *q, const struct deed *d
 	if (prepares(d) && (k->pendings == 1 || k->pending[last].plural == them))
 		return last;
 	/* "a cup of cream, let it simmer": the sauce, not the cream */
-	if (takes_in(d) || (takes_all(d) && (them || !has_before(k))))
+	if (takes_in(d) || (takes_all(d) && !is_fat_only(k) && (them || !has_before(k))))
 		return 0;
 	/* a bowl of its own: "oil, vinegar, a pinch of salt, and you shake that" */
 	if (str_is_z(d->kind, "mix") && k->pendings >= BOWL)
@@ -189,6 +200,23 @@ only_food(const struct part *p)
 	return only;
 }
 
+/* "the tacos" of "air fryer shrimp tacos", where the dish is named in the plural */
+static struct str
+pieces_of(const struct stepper *k)
+{
+	struct str name = k->m->d->dish[k->dish].name;
+	const struct entry *e;
+	const struct reading *r;
+	size_t cut = name.n;
+
+	while (cut > 0 && name.p[cut - 1] != ' ')
+		cut--;
+	name = str_cut(name, cut, name.n);
+	e = lexicon_find(&k->m->g->lexicon, lexicon_key(k->m->a, name));
+	r = e ? entry_reading(e, grammar_class(k->m->g, "DISH")) : NULL;
+	return r && r->form == FORM_PLURAL ? name : STR("");
+}
+
 /* What "it" and "them" name where a step begins with them. */
 static void
 name_antecedent(const struct stepper *k, const struct deed *d, struct writing *w)
@@ -198,8 +226,13 @@ name_antecedent(const struct stepper *k, const struct deed *d, struct writing *w
 	bool whole = name.n || k->m->d->dish[k->dish].parts == 1;
 	int only = whole ? only_food(p) : -1;
 
+	/* "cut it into squares": the cake, though the icing was spoken of last */
+	if (only < 0 && (str_is_z(d->kind, "cut") || str_is_z(d->kind, "serve")))
+		return;
 	if (only >= 0)
 		name = p->ingredient[only].item;
+	else if (!name.n && takes_all(d) && !str_is_z(d->kind, "mix"))
+		name = pieces_of(k);
 	if (!name.n || !has_before(k) || str_is_z(d->kind, "set-heat") ||
 	    str_is_z(d->kind, "preheat"))
 		return;

@@ -20,6 +20,7 @@ struct setting {
 struct pending {
 	struct str item;
 	bool plural;   /* "them" may mean it */
+	bool fat;      /* what others are cooked in */
 	bool prepared; /* it was cut, washed: named, but not in with the rest yet */
 };
 

@@ -42,10 +42,23 @@ open_step(struct stepper *k, const struct node *at)
 	k->open = true;
 }
 
+/* "Fold it in gently. Fold, don't stir": said already. */
+static bool
+says_nothing_new(const struct stepper *k, struct str s)
+{
+	struct str text = buf_str(&k->text);
+	size_t last = text.n;
+
+	while (last > 0 && !(last > 1 && text.p[last - 2] == '.'))
+		last--;
+	return str_ends(text, s) ||
+	       (str_find_char(s, ' ') == s.n && str_starts(str_cut(text, last, text.n), s));
+}
+
 void
 step_add(struct stepper *k, struct str s, const struct node *at)
 {
-	if (!s.n || (k->open && k->text.n && str_ends(buf_str(&k->text), s)))
+	if (!s.n || (k->open && k->text.n && says_nothing_new(k, s)))
 		return;
 	if (k->open && (k->full || k->sentences >= SENTENCES_MAX))
 		close_step(k);

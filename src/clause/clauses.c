@@ -147,7 +147,7 @@ close(struct cutter *k, uint32_t end)
 		vec_push(k->m->a, &k->m->clause, k->now);
 	}
 	k->open = false;
-	k->absorbing = k->absorbed = false;
+	k->absorbing = k->absorbed = k->until = false;
 }
 
 static void
@@ -259,6 +259,22 @@ tells_heat(const struct cutter *k, uint32_t end)
 	return false;
 }
 
+/* "until it's golden and it sounds hollow": the second sign belongs to the until. */
+static bool
+signs_on(const struct cutter *k, uint32_t at, enum clause_kind kind)
+{
+	static const char *const words[] = {"it", "they", "there"};
+
+	if (kind != CLAUSE_BE && kind != CLAUSE_CHAT && kind != CLAUSE_HAVE)
+		return false;
+	if (at == 0 || !is_raw(k, &k->top->node.v[at - 1], "AND"))
+		return false;
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (str_is_z(node_token(&k->m->c, &k->top->node.v[at])->norm, words[i]))
+			return true;
+	return false;
+}
+
 static void
 meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 {
@@ -268,6 +284,8 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		k->absorbed = true;
 		return;
 	}
+	if (k->absorbing && k->until && signs_on(k, at, kind))
+		return;
 	/* "let that go for ten minutes" is one doing */
 	if (kind == CLAUSE_GO && k->now.verb != UINT32_MAX && at == k->now.verb + 1)
 		return;
@@ -280,7 +298,7 @@ meet_verb(struct cutter *k, uint32_t at, enum clause_kind kind)
 		close(k, from);
 		open(k, from);
 	}
-	k->absorbing = k->absorbed = false;
+	k->absorbing = k->absorbed = k->until = false;
 	if (kind == CLAUSE_DO && has_condition(k, at))
 		kind = CLAUSE_CHAT;
 	k->now.kind = kind;
@@ -457,6 +475,7 @@ meet(struct cutter *k, uint32_t at)
 	if (subordinate_starts(k, n)) {
 		k->absorbing = true;
 		k->absorbed = false;
+		k->until = k->until || is_raw(k, n, "UNTIL");
 	} else if (k->absorbing && subordinate_ends(k, at)) {
 		k->absorbing = false;
 	} else if (k->absorbing && (is_raw(k, n, "BE") || is_raw(k, n, "STATE") ||

@@ -16,6 +16,7 @@ struct cutter {
 	bool open;      /* `now` holds something */
 	bool absorbing; /* a subordinate clause is under way */
 	bool absorbed;  /* it has had its verb */
+	bool until;     /* it is an "until" */
 	bool sentence;  /* the next clause begins a sentence */
 };
 

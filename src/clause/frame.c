@@ -8,6 +8,7 @@
 #include "clause/framer.h"
 
 #include "base/print.h"
+#include "grammar/inflect.h"
 
 static struct str
 with_about(struct framer *r, struct str s)
@@ -229,6 +230,26 @@ leads_place(const struct framer *r)
 	       is(r, r->at + 2, "THING");
 }
 
+/* "let them crackle" -> "they crackle", "let it go soft" -> "soft" */
+static void
+take_becoming(struct framer *r)
+{
+	struct str s = said(r, r->at++), state = after_go(s);
+	size_t word = str_find_char(s, ' ');
+
+	if (state.n < s.n)
+		r->f->until = state;
+	else if (r->f->plural)
+		r->f->until = arena_fmt(r->m->a, "they %.*s", (int)s.n, s.p);
+	else if (r->f->object.n == 0 || str_is_z(r->f->object, "it"))
+		r->f->until = arena_fmt(r->m->a, "it %.*s%.*s",
+		    (int)inflect_s(r->m->a, str_cut(s, 0, word)).n,
+		    inflect_s(r->m->a, str_cut(s, 0, word)).p, (int)(s.n - word),
+		    s.p + word);
+	else
+		r->f->until = s;
+}
+
 /* "thirteen minutes, tops golden": a cue without its verb. */
 static bool
 take_cue(struct framer *r)
@@ -268,13 +289,16 @@ take_one(struct framer *r)
 	else if (is(r, r->at, "PREP") || is(r, r->at, "PARTICLE") ||
 		 is(r, r->at, "PLACEPREP") || leads_place(r))
 		preposition_take(r);
-	else if (is(r, r->at, "OVERWORD") && r->f->places < PLACES_MAX)
+	else if (word(r, r->at, "somewhere") && is(r, r->at + 1, "STATE")) {
+		add(r, &r->f->manner, STR("somewhere"));
+		add(r, &r->f->manner, said(r, r->at + 1));
+		r->at += 2;
+	} else if (is(r, r->at, "OVERWORD") && r->f->places < PLACES_MAX)
 		r->f->place[r->f->places++] = said(r, r->at++);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));
 	else if (is(r, r->at, "STATEVERB") && !is(r, r->at, "ACTION") && !r->f->until.n) {
-		r->f->until = after_go(said(r, r->at));
-		r->at++;
+		take_becoming(r);
 	} else if ((word(r, r->at, "go") || word(r, r->at, "get") ||
 		       word(r, r->at, "turn")) &&
 		   is(r, r->at + 1, "STATE") && !r->f->until.n) {

@@ -66,10 +66,18 @@ lower(const struct framer *r, struct str s)
 	return (struct str){p, s.n};
 }
 
+/* The words of a node; captions put full stops into them: "a twenty. three
+ * centimetre dish". */
 static inline struct str
 said(const struct framer *r, uint32_t at)
 {
-	return lower(r, words_of(r->m, node_text(&r->m->c, node_at(r, at))));
+	struct str s = lower(r, words_of(r->m, node_text(&r->m->c, node_at(r, at))));
+	struct buf b = buf_in(r->m->a);
+
+	for (size_t i = 0; i < s.n; i++)
+		if (!((s.p[i] == '.' || s.p[i] == ',') && i + 1 < s.n && s.p[i + 1] == ' '))
+			buf_put_char(&b, s.p[i]);
+	return buf_str(&b);
 }
 
 static inline void

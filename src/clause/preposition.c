@@ -158,6 +158,18 @@ preposition_take(struct framer *r)
 		frame_object(r);
 		return;
 	}
+	/* "most of it", "it broke at me": no place */
+	if ((str_is_z(prep, "of") || str_is_z(prep, "at")) && phrase_is_pronoun(r, r->at)) {
+		r->at++;
+		return;
+	}
+	if (word(r, r->at, "itself") || word(r, r->at, "themselves")) {
+		add(r, &r->f->manner,
+		    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p,
+			(int)said(r, r->at).n, said(r, r->at).p));
+		r->at++;
+		return;
+	}
 	phrase = phrase_take(r);
 	if (phrase.n == 0) {
 		r->at = start + 1;

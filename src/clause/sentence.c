@@ -262,6 +262,16 @@ sets_heat(const struct composer *c)
 	       lexeme_has(c->w->deed->lexeme, "warms");
 }
 
+/* "turn them round for twelve minutes": they cook, and are turned. */
+static bool
+turns_food(const struct composer *c)
+{
+	const struct lexeme *l = c->w->clause->action;
+
+	return l && c->w->deed->lexeme != l && c->w->deed->heats && c->f.duration.n &&
+	       str_is_z(lexeme_get(l, "kind"), "flip");
+}
+
 static void
 put_ends(struct composer *c)
 {
@@ -279,6 +289,8 @@ put_ends(struct composer *c)
 		put_after(c, "for", f->duration);
 	if (f->doing.n)
 		put_after(c, ",", f->doing);
+	else if (turns_food(c))
+		put(c, STR(", turning,"));
 	if (!f->until.n && !f->reading.n)
 		return;
 	if (f->duration.n || f->doing.n)

@@ -143,6 +143,13 @@ has_all(const struct cutter *k, uint32_t *past)
 	struct field_nodes f;
 
 	*past = k->now.verb + 1;
+	/* "switch off the flame" */
+	if ((is_raw(k, &k->top->node.v[*past], "DET") ||
+		is_raw(k, &k->top->node.v[*past], "ART")) &&
+	    is_raw(k, &k->top->node.v[*past + 1], "THING") && *past + 2 < k->top->node.n) {
+		*past += 2;
+		return true;
+	}
 	if (node_field(&k->m->c, &k->top->node.v[k->now.verb], "object", &f))
 		return true;
 	return is_raw(k, &k->top->node.v[(*past)++], "PRON") &&

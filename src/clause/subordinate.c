@@ -69,5 +69,6 @@ subordinate_ends(const struct cutter *k, uint32_t at)
 		return k->absorbed;
 	return is_raw(k, n, "AND") && next &&
 	       (node_is(&k->m->c, next, "VDO") || node_is(&k->m->c, next, "VNOT") ||
-		   node_is(&k->m->c, next, "VHAVE"));
+		   (node_is(&k->m->c, next, "VHAVE") &&
+		       !(k->until && str_is_z(node_token(&k->m->c, next)->norm, "there"))));
 }

@@ -15,21 +15,51 @@ adds_food(const struct framer *r, uint32_t at)
 	return is_food(r, at) && node_field(&r->m->c, node_at(r, at), "amount", &f);
 }
 
+static bool
+is_degree(const struct framer *r, uint32_t at)
+{
+	return word(r, at, "enough") || made(r, at, "VAMT") ||
+	       (at > 0 && word(r, at - 1, "so"));
+}
+
+/* "and it coats the spoon", "and there's no grit in it": a second sign. */
+static bool
+signs_on(const struct framer *r, uint32_t at)
+{
+	static const char *const words[] = {"it", "they", "there"};
+	const struct node *n = node_at(r, at);
+
+	if (at == 0 || !n || !is(r, at - 1, "AND"))
+		return false;
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (str_is_z(node_token(&r->m->c, n)->norm, words[i]))
+			return true;
+	return false;
+}
+
 /* Ends the words of an "until". */
 static bool
 ends_until(const struct framer *r, uint32_t at, uint32_t from)
 {
+	/* "thick enough that your spoon leaves a track" */
+	if (word(r, at, "that") && at > from && is_degree(r, at - 1))
+		return false;
+	/* "golden and crispy, salt straight away"; "golden maybe two minutes" */
+	if (made(r, at, "DUR") || (is(r, at, "APPROX") && made(r, at + 1, "DUR")) ||
+	    (is_food(r, at) && at > from && is(r, at - 1, "STATE")))
+		return true;
 	if (is(r, at, "BECAUSE") || is(r, at, "REL") || is(r, at, "BUT") ||
 	    is(r, at, "WHEN") || is(r, at, "MARK") || is(r, at, "UNTIL") ||
 	    is(r, at, "DOTS") || is(r, at, "COND"))
 		return true;
 	if (is(r, at, "AND"))
-		return made(r, at + 1, "VAMT") || made(r, at + 1, "VDO") ||
-		       is(r, at + 2, "NEG") || adds_food(r, at + 1);
+		return (made(r, at + 1, "VAMT") && !is(r, at + 2, "STATE")) ||
+		       made(r, at + 1, "VDO") || is(r, at + 2, "NEG") ||
+		       adds_food(r, at + 1);
 	if (is(r, at, "COMMA"))
 		return !is(r, at + 1, "STATE") && !is(r, at + 1, "AND");
 	if (made(r, at, "VDO") || made(r, at, "VHAVE") || made(r, at, "VCHAT"))
-		return at > from + 1;
+		return at > from + 1 && !signs_on(r, at);
 	return r->w->loose && at > from + 12;
 }
 
@@ -40,8 +70,9 @@ put_until_word(struct framer *r, struct buf *b, uint32_t at)
 	struct said s;
 	struct str text = said(r, at);
 
-	if (is(r, at, "FILLER") || word(r, at, "just") || word(r, at, "really") ||
-	    word(r, at, "all") || (word(r, at, "nice") && word(r, at + 1, "and")))
+	if ((is(r, at, "FILLER") && !word(r, at, "there")) || word(r, at, "just") ||
+	    word(r, at, "really") || (word(r, at, "all") && !word(r, at + 1, "one")) ||
+	    (word(r, at, "nice") && word(r, at + 1, "and")))
 		return;
 	if (word(r, at, "and") && at && word(r, at - 1, "nice"))
 		return;
@@ -107,12 +138,17 @@ until_take(struct framer *r)
 {
 	struct buf b = buf_in(r->m->a);
 	uint32_t from = r->at + 1;
+	bool object;
 
 	for (r->at++; r->at < r->end && !ends_until(r, r->at, from); r->at++)
 		put_until_word(r, &b, r->at);
 	while (b.n && (b.v[b.n - 1] == ' ' || b.v[b.n - 1] == ','))
 		b.n--;
-	drop_loose_end(&b);
+	/* "until you can smell it" */
+	object = word(r, r->at - 1, "it") && r->at > from + 1 &&
+		 (is(r, r->at - 2, "VERB") || is(r, r->at - 2, "ACTION"));
+	if (!object)
+		drop_loose_end(&b);
 	if (b.n && !r->f->until.n) {
 		r->f->until = without_it_is(buf_str(&b));
 		r->f->or_until = r->or_before;

@@ -134,6 +134,27 @@ test_places_cues_and_heat_are_told_in_full(void **state)
 }
 
 static void
+test_an_until_is_told_to_its_end(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW "Simmer it till it's thick enough that your spoon leaves a track.",
+		"Brown the beef. Simmer until thick enough that the spoon leaves a track."},
+	    {STEW "Cook it till the whole street can smell it.",
+		"Brown the beef. Cook until the whole street can smell it."},
+	    {STEW "Bake it for ten minutes until it's golden and it sounds hollow.",
+		"Brown the beef. Bake for 10 minutes, until golden and it sounds hollow."},
+	    {STEW "Cook it until it's soft and I love that.",
+		"Brown the beef. Cook until soft."},
+	    {STEW "Fry it till it's golden maybe two minutes.",
+		"Brown the beef. Fry for about 2 minutes, until golden."},
+	    {STEW "A teaspoon of cumin seeds, let them crackle.",
+		"Brown the beef. Cook the cumin seeds until they crackle."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
 test_questions_are_talk(void **state)
 {
 	static const struct step_row rows[] = {
@@ -155,6 +176,7 @@ main(void)
 	    cmocka_unit_test(test_sizes_and_pieces_stay_in_the_step),
 	    cmocka_unit_test(test_what_happens_by_itself_or_else_is_no_step),
 	    cmocka_unit_test(test_places_cues_and_heat_are_told_in_full),
+	    cmocka_unit_test(test_an_until_is_told_to_its_end),
 	    cmocka_unit_test(test_questions_are_talk),
 	};
 
