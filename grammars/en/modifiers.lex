@@ -1039,7 +1039,7 @@ for thickening
 for topping = for the top, as a topping
 if available = if you have it, if you've got it, if you have some, if you've got some, if you can get it, if you can find it, if you can get some, if you can find some, if you have any, if you've got any : OPTIONAL
 if desired = as desired, if so desired : OPTIONAL
-if needed = if necessary, if required, if you need it, only if needed : OPTIONAL
+if needed = if necessary, if required, if you need it, only if needed
 if using = if you're using it, if you're using them, if used : OPTIONAL
 if you like = if you'd like, if you fancy, if you fancy it, if you want, if you wish, if you so wish, if you like that sort of thing, if you're into that, if you prefer, if you feel like it, if liked, if preferred : OPTIONAL
 if you like heat = if you like it hot, if you like it spicy, if you like spice, if you like a kick, if you want heat : OPTIONAL

@@ -56,6 +56,23 @@ is_until(const struct maker *m, const struct node *n)
 	return n->made == RAW && node_has(&m->c, n, "UNTIL");
 }
 
+/* "warm the milk to about 110 degrees": the food before "to" is one that pours. */
+static bool
+warms_liquid(const struct maker *m, const struct clause *q, uint32_t node)
+{
+	const struct level *top = chart_top(&m->c);
+	const struct reading *food;
+
+	while (node > q->beg && top->node.v[node - 1].made == RAW &&
+	       node_has(&m->c, &top->node.v[node - 1], "APPROX"))
+		node--;
+	if (node < q->beg + 2 ||
+	    !says_token(m, top->node.v[node - 1].beg, top->node.v[node].beg, "to"))
+		return false;
+	food = node_reading(&m->c, &top->node.v[node - 2], "FOOD");
+	return food && lexeme_has(food->lexeme, "liquid");
+}
+
 enum measure_role
 deed_role(const struct maker *m, const struct clause *q, uint32_t node)
 {
@@ -87,7 +104,9 @@ deed_role(const struct maker *m, const struct clause *q, uint32_t node)
 		return ROLE_LIQUID;
 	if (until || reads_before(m, token) || reads_after(m, token))
 		return ROLE_INTERNAL;
-	return liquid && !oven && !q->action ? ROLE_LIQUID : ROLE_APPLIANCE;
+	if (!oven && ((liquid && !q->action) || warms_liquid(m, q, node)))
+		return ROLE_LIQUID;
+	return ROLE_APPLIANCE;
 }
 
 /* ---- roles of times ------------------------------------------------------ */
