@@ -307,7 +307,7 @@ til
 because
 cause = cos, 'cause, coz
 since
-so that : unless=CLITIC
+so that : unless=CLITIC|PASTBE
 otherwise
 that way
 just in case
@@ -729,7 +729,7 @@ just under
 # Between a measure and the same one in another unit: "350, that's 180 C".
 @ RESTATES
 call
-so that : unless=CLITIC
+so that : unless=CLITIC|PASTBE
 fan
 convection
 that

@@ -152,7 +152,7 @@ prolong(struct stepper *k, struct deed *d)
 		return;
 	s->duration.min_ms += d->duration.min_ms;
 	s->duration.max_ms += d->duration.max_ms;
-	d->duration.present = d->duration.known = false;
+	d->duration.present = d->duration.known = d->heats = false;
 }
 
 static struct writing

@@ -64,9 +64,9 @@ story_is_summary(const struct maker *m, const struct clause *q)
 	const struct node *verb =
 	    q->verb < q->end ? &chart_top(&m->c)->node.v[q->verb] : NULL;
 
-	return q->kind == CLAUSE_BE && verb && verb->end - verb->beg == 2 &&
-	       str_is_z(m->c.tokens.token.v[verb->beg].norm, "that") &&
-	       str_is_z(m->c.tokens.token.v[verb->beg + 1].norm, "was");
+	return q->kind == CLAUSE_BE && verb && verb->end - verb->beg >= 2 &&
+	       str_is_z(m->c.tokens.token.v[verb->end - 2].norm, "that") &&
+	       str_is_z(m->c.tokens.token.v[verb->end - 1].norm, "was");
 }
 
 /* A verb without a subject before it. */

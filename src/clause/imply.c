@@ -186,6 +186,8 @@ deed_told(const struct maker *m, const struct clause *q)
 	if (!word && (str_is_z(verb, "leave") || str_is_z(verb, "let")) &&
 	    (says_word(m, q, "out") || says_word(m, q, "off")))
 		word = "rest";
+	if (!word && is_in_liquid(m, q) && !lexeme_has(q->action, "heats"))
+		word = says_word(m, q, "boiling") ? "boil" : "soak";
 	return word;
 }
 
