@@ -84,6 +84,20 @@ dive into
 @ NEXTVERB verb
 move on to
 move onto
+move along to
+get onto : past=got part=got ing=getting
+get on to : past=got part=got ing=getting
+get on with : past=got part=got ing=getting
+get into : past=got part=got ing=getting
+get stuck into : past=got part=got ing=getting
+get cracking with : past=got part=got ing=getting
+make a start on : past=made part=made
+jump over to
+jump to
+carry on with
+continue with
+follow up with
+come to : past=came part=come
 switch to
 turn to
 head over to
