@@ -115,10 +115,28 @@ said_ms(const struct maker *m, const struct mention *x)
 	return place_of_node(m, x->node).cue_ms;
 }
 
+/* "eight parathas" of a paratha dish, "a piece of dough": a count of what is made. */
+static bool
+is_portion(const struct maker *m, const struct dish *d, const struct mention *x)
+{
+	const struct unit *u = x->amount.unit;
+
+	if (!x->amount.known || (u && u->dimension != DIM_COUNT))
+		return false;
+	for (size_t i = 1; i < d->parts; i++)
+		if (ends_with_words(d->part[i].name, x->key))
+			return true;
+	if (u && (str_is_z(u->name, "piece") || str_is_z(u->name, "ball")))
+		return is_part_word(m, x->key);
+	return !u && has_class(m, x->key, "DISH") && ends_with_words(d->name, x->key);
+}
+
 /* "the dough", "the sauce", "the cake": made here, not bought. */
 static bool
 is_product(const struct maker *m, const struct dish *d, const struct mention *x)
 {
+	if (is_portion(m, d, x))
+		return true;
 	if (!is_bare(x))
 		return false;
 	if (x->definite && (is_part_word(m, x->key) || has_class(m, x->key, "DISH")))
