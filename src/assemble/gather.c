@@ -260,6 +260,21 @@ take_same(struct stepper *k, struct mention *x)
 		k->said = x->amount;
 }
 
+/* The flatbreads of "Four flatbreads.", the balls of "roll it into twenty balls". */
+static bool
+is_yield(const struct stepper *k, const struct mention *x, const struct node *n)
+{
+	const struct maker *m = k->m;
+	const struct level *l = chart_level(&m->c, "yield");
+	const struct node *at = l ? level_at(l, n->beg) : NULL;
+
+	if (!at || !node_is(&m->c, at, "YIELD") || at->end < n->end)
+		return false;
+	/* "Four buns.", "it's four buns" may go in, unless the dish is buns */
+	return node_attribute(&m->c, at, "cut").n || is_in_name(k, x) ||
+	       str_is_z(node_token(&m->c, at)->norm, "that");
+}
+
 static void
 add_foods(
     struct stepper *k, const struct clause *q, const struct deed *d, const struct node *n)
@@ -272,7 +287,7 @@ add_foods(
 		k->last = (struct mention){0};
 	else if (!is_in_name(k, &k->last) || is_in_name(k, &x[0]))
 		k->last = x[0];
-	if (!acts && q->other)
+	if ((!acts && q->other) || (count && is_yield(k, &x[0], n)))
 		return;
 	for (size_t i = 0; i < count; i++) {
 		take_same(k, &x[i]);

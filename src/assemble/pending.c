@@ -147,6 +147,15 @@ says_them(const struct stepper *k, const struct clause *q)
 	return false;
 }
 
+static bool
+says_together(const struct stepper *k, const struct clause *q)
+{
+	const struct level *top = chart_top(&k->m->c);
+
+	return says_token(
+	    k->m, top->node.v[q->beg].beg, top->node.v[q->end - 1].end, "together");
+}
+
 /* "A bit of oil, and they go on for four minutes": what goes on is not the oil. */
 static bool
 is_fat_only(const struct stepper *k)
@@ -167,6 +176,9 @@ meant_from(const struct stepper *k, const struct clause *q, const struct deed *d
 
 	if (k->pendings == 0 || !(d->pronoun || d->thing))
 		return k->pendings;
+	/* "mash that together" */
+	if (prepares(d) && k->pendings > 1 && says_together(k, q))
+		return 0;
 	/* "drain those": the last that was named; of several, in its number */
 	if (prepares(d) && (k->pendings == 1 || k->pending[last].plural == them))
 		return last;
@@ -255,6 +267,7 @@ pending_offer(
 			k->pendings = from;
 			pending_flush(k);
 		}
+		w->together = from == 0 && count > 1;
 		if (!are_prepared(k, from))
 			w->pending = list_of(k, from);
 		k->pendings = count;
@@ -271,7 +284,7 @@ pending_settle(struct stepper *k, const struct deed *d, const struct writing *w)
 	bool more = k->pendings && k->pending[k->pendings - 1].prepared && d->pronoun;
 
 	/* "drain those and rinse those" */
-	if (prepares(d) && (w->used_pending || more)) {
+	if (prepares(d) && (w->used_pending || more) && !w->together) {
 		k->pending[k->pendings - 1].prepared = true;
 		return;
 	}

@@ -299,6 +299,23 @@ attach_reading(struct stepper *k, const struct deed *d)
 		    (int)reading_words(k, d).n, reading_words(k, d).p);
 }
 
+/* "It should flake", said after the cooking: the sign of its end. */
+static void
+attach_sign(struct stepper *k, const struct clause *q, const struct deed *d)
+{
+	const struct level *top = chart_top(&k->m->c);
+	struct writing w = writing_of(k, q, d);
+	struct str sign;
+
+	if (q->kind != CLAUSE_BE || q->verb == q->end || !k->open || !k->step.heats ||
+	    d->doneness.known || d->temperature.present ||
+	    !node_attribute(&k->m->c, &top->node.v[q->verb], "should").n)
+		return;
+	sign = sign_write(&w);
+	if (sign.n && k->text.n)
+		buf_fmt(&k->text, ". %.*s", (int)sign.n, sign.p);
+}
+
 static void
 take_clause(struct stepper *k, const struct clause *q)
 {
@@ -316,6 +333,7 @@ take_clause(struct stepper *k, const struct clause *q)
 	k->now.set = d.temperature.heat.n && !d.duration.present;
 	if (d.doneness.known && !d.heats)
 		attach_reading(k, &d);
+	attach_sign(k, q, &d);
 	k->bringing = false;
 	if ((d.foods && q->kind != CLAUSE_CHAT && !d.light) || d.temperature.present ||
 	    (d.heats && !d.more))

@@ -293,7 +293,7 @@ take_one(struct framer *r)
 		add(r, &r->f->manner, STR("somewhere"));
 		add(r, &r->f->manner, said(r, r->at + 1));
 		r->at += 2;
-	} else if (is(r, r->at, "OVERWORD") && r->f->places < PLACES_MAX)
+	} else if (is(r, r->at, "OVERWORD") && r->f->places == 0 && !r->w->deed->heats)
 		r->f->place[r->f->places++] = said(r, r->at++);
 	else if (is(r, r->at, "MANNER") || is(r, r->at, "PREPADV"))
 		add(r, &r->f->manner, said(r, r->at++));

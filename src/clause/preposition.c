@@ -69,16 +69,19 @@ static bool
 take_lid_phrase(struct framer *r, struct str prep)
 {
 	uint32_t at = r->at;
+	bool without = str_is_z(prep, "without");
 
-	if (!str_is_z(prep, "with") && !str_is_z(prep, "under"))
+	if (!str_is_z(prep, "with") && !str_is_z(prep, "under") && !without)
 		return false;
-	while (is(r, at, "ART") || is(r, at, "DET") || is(r, at, "FOODMOD"))
-		at++;
+	for (; is(r, at, "ART") || is(r, at, "DET") || is(r, at, "FOODMOD") ||
+	       word(r, at, "no");
+	     at++)
+		without = without || word(r, at, "no");
 	if (!(made(r, at, "EQ") || is(r, at, "EQUIP")) || !preposition_is_lid(r, at))
 		return false;
 	for (at++; is(r, at, "ADV") || word(r, at, "still"); at++)
 		;
-	if (word(r, at, "off"))
+	if (word(r, at, "off") || without)
 		r->f->uncovered = true;
 	else
 		r->f->covered = true;
@@ -124,6 +127,23 @@ take_size(struct framer *r, struct str prep)
 	return true;
 }
 
+/* "by itself"; "most of it", "it broke at me" are no places. */
+static bool
+take_pronoun(struct framer *r, struct str prep)
+{
+	bool self = word(r, r->at, "itself") || word(r, r->at, "themselves");
+
+	if (!self && !((str_is_z(prep, "of") || str_is_z(prep, "at")) &&
+			 phrase_is_pronoun(r, r->at)))
+		return false;
+	if (self) {
+		add(r, &r->f->manner, prep);
+		add(r, &r->f->manner, said(r, r->at));
+	}
+	r->at++;
+	return true;
+}
+
 /* A preposition and what follows it; a particle where nothing does. */
 void
 preposition_take(struct framer *r)
@@ -158,18 +178,8 @@ preposition_take(struct framer *r)
 		frame_object(r);
 		return;
 	}
-	/* "most of it", "it broke at me": no place */
-	if ((str_is_z(prep, "of") || str_is_z(prep, "at")) && phrase_is_pronoun(r, r->at)) {
-		r->at++;
+	if (take_pronoun(r, prep))
 		return;
-	}
-	if (word(r, r->at, "itself") || word(r, r->at, "themselves")) {
-		add(r, &r->f->manner,
-		    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p,
-			(int)said(r, r->at).n, said(r, r->at).p));
-		r->at++;
-		return;
-	}
 	phrase = phrase_take(r);
 	if (phrase.n == 0) {
 		r->at = start + 1;
@@ -185,6 +195,7 @@ preposition_take(struct framer *r)
 	    arena_fmt(r->m->a, "%.*s %.*s", (int)prep.n, prep.p, (int)phrase.n, phrase.p);
 	if (appliance)
 		r->f->appliance = phrase;
-	else if (r->f->places < PLACES_MAX)
+	else if (r->f->places < PLACES_MAX &&
+		 !phrase_holds(r->f->place, r->f->places, phrase))
 		r->f->place[r->f->places++] = phrase;
 }

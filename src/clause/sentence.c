@@ -3,13 +3,7 @@
  * Composes the written sentence of a clause from its frame: verb, object,
  * places, manner, heat, temperature, time, cue, in a recipe's order.
  */
-#include "clause/sentence.h"
-
-struct composer {
-	struct writing *w;
-	struct frame f;
-	struct buf out;
-};
+#include "clause/composer.h"
 
 static void
 put(struct composer *c, struct str s)
@@ -48,32 +42,7 @@ list_join(struct arena *a, const struct str *item, size_t count)
 	return buf_str(&b);
 }
 
-static struct str
-unhyphened(struct arena *a, struct str s)
-{
-	struct str out = arena_str(a, s);
-
-	for (size_t i = 0; i < out.n; i++)
-		if (out.p[i] == '-')
-			((char *)out.p)[i] = ' ';
-	return out;
-}
-
-struct str
-written_verb(struct arena *a, const struct lexeme *action)
-{
-	struct str write = lexeme_get(action, "write");
-
-	return write.n ? unhyphened(a, write) : action->lemma;
-}
-
 /* ---- the verb ------------------------------------------------------------ */
-
-static bool
-is_kind(const struct composer *c, const char *kind)
-{
-	return str_is_z(c->w->deed->kind, kind);
-}
 
 /* Is the verb's lemma of the class? */
 static bool
@@ -112,12 +81,6 @@ is_idle(const struct composer *c)
 	return lemma_is(c, "IDLE") && !c->f.places;
 }
 
-static bool
-has_object(const struct composer *c)
-{
-	return c->f.foods || c->f.object.n;
-}
-
 static const char *
 appliance_name(const char *appliance)
 {
@@ -148,78 +111,6 @@ put_setting(struct composer *c)
 	return true;
 }
 
-/* Light verbs that say where to: "take it off the heat". */
-static bool
-keeps_verb(const struct composer *c)
-{
-	static const char *const verbs[] = {"take", "keep", "leave", "bring", "turn"};
-	struct str lemma = c->w->clause->action ? c->w->clause->action->lemma : STR("");
-
-	for (size_t i = 0; i < sizeof verbs / sizeof *verbs; i++)
-		if (str_is_z(lemma, verbs[i]))
-			return true;
-	return false;
-}
-
-/* The verb where the cook's is light: what is done to what it is done with. */
-static struct str
-light_verb(const struct composer *c)
-{
-	const struct deed *d = c->w->deed;
-
-	if (has_object(c) && (c->f.places || c->f.appliance.n) && keeps_verb(c))
-		return c->w->clause->action->lemma;
-	if (c->f.foods && !c->f.places && !c->f.appliance.n)
-		return STR("add");
-	if (has_object(c) && (c->f.places || c->f.appliance.n))
-		return STR("put");
-	if (c->f.foods)
-		return STR("add");
-	return d->duration.present || d->doneness.text.n ? STR("cook") : STR("");
-}
-
-/* "turn it off", "turn it right down": what is turned is the heat, or the oven. */
-static struct str
-heat_verb(const struct composer *c)
-{
-	enum { OFF_VERBS = 3 };
-	static const char *const table[][2] = {{"turn off", "turn off"},
-	    {"switch off", "turn off"}, {"put off", "turn off"}, {"turn down", "reduce"},
-	    {"turn up", "increase"}, {"dial down", "reduce"}, {"dial up", "increase"}};
-	const struct lexeme *l = c->w->deed->lexeme;
-	const struct level *top = chart_top(&c->w->m->c);
-	bool oven = c->w->hot && str_is_z(str_of(c->w->hot), "oven");
-	bool low = says_token(c->w->m, top->node.v[c->w->clause->beg].beg,
-	    top->node.v[c->w->clause->end - 1].end, "low");
-
-	if (!l || !is_kind(c, "set-heat") || c->f.foods ||
-	    (c->f.object.n && !str_is_z(c->f.object, "it")))
-		return STR("");
-	for (size_t i = 0; i < sizeof table / sizeof *table; i++)
-		if (str_is_z(l->lemma, table[i][0]))
-			return arena_fmt(c->w->m->a, "%s the %s%s", table[i][1],
-			    oven && i < OFF_VERBS ? "oven" : "heat",
-			    low && i >= OFF_VERBS && !c->f.heat.n ? " to low" : "");
-	return STR("");
-}
-
-static struct str
-choose_verb(const struct composer *c)
-{
-	const struct deed *d = c->w->deed;
-	const struct clause *q = c->w->clause;
-	struct arena *a = c->w->m->a;
-
-	if (q->kind == CLAUSE_NOT)
-		return arena_fmt(
-		    a, "do not %.*s", (int)q->action->lemma.n, q->action->lemma.p);
-	if (d->lexeme && !lexeme_has(d->lexeme, "light") && d->action.n)
-		return written_verb(a, d->lexeme);
-	if (d->action.n && !d->lexeme)
-		return d->action;
-	return light_verb(c);
-}
-
 /* ---- the rest ------------------------------------------------------------ */
 
 static struct str
@@ -241,12 +132,22 @@ object_words(struct composer *c)
 	return c->f.object;
 }
 
+/* "get the grill on high" */
+static bool
+sets_appliance(const struct composer *c)
+{
+	const char *appliance = c->w->deed->appliance;
+
+	return c->f.tool && !c->f.foods && appliance && c->w->deed->light &&
+	       !str_is_z(str_of(appliance), "stove");
+}
+
 static void
 put_heat(struct composer *c)
 {
 	if (!c->f.heat.n)
 		return;
-	if (is_kind(c, "set-heat")) {
+	if (is_kind(c, "set-heat") || sets_appliance(c)) {
 		put_after(c, "to", c->f.heat);
 		return;
 	}
@@ -280,7 +181,7 @@ put_ends(struct composer *c)
 	put_heat(c);
 	if (f->covered)
 		put(c, STR(", covered,"));
-	if (f->uncovered)
+	else if (f->uncovered)
 		put(c, STR(", uncovered,"));
 	put_after(c, sets_heat(c) ? "to" : "at", f->temperature);
 	if (str_is_z(f->duration, "overnight"))
@@ -291,9 +192,12 @@ put_ends(struct composer *c)
 		put_after(c, ",", f->doing);
 	else if (turns_food(c))
 		put(c, STR(", turning,"));
+	/* "lid on for ten minutes, lid off till they're glossy" */
+	if (f->covered && f->uncovered)
+		put(c, STR(", then uncovered"));
 	if (!f->until.n && !f->reading.n)
 		return;
-	if (f->duration.n || f->doing.n)
+	if ((f->duration.n || f->doing.n) && !(f->covered && f->uncovered))
 		put(c, f->or_until ? STR(", or") : STR(","));
 	put(c, STR("until"));
 	put(c, f->until);
@@ -333,7 +237,7 @@ is_worth_it(const struct composer *c, struct str verb)
 		return true;
 	if (has_object(c))
 		return !c->w->deed->light || f->places || f->appliance.n || f->duration.n ||
-		       f->until.n;
+		       f->until.n || (f->tool && f->heat.n);
 	if (f->duration.n || f->until.n || f->heat.n)
 		return true;
 	/* "turn the heat off": the verb has its object in it */
@@ -436,16 +340,21 @@ put_verb(struct composer *c, struct str verb)
 static void
 put_before(struct composer *c)
 {
+	bool into = str_starts(c->f.before, STR("into "));
+
 	if (!c->f.before.n)
 		return;
-	if (str_starts(c->f.before, STR("into ")) && c->w->pending.n && !c->f.foods) {
+	if (into && !c->f.foods && (c->w->pending.n || str_is_z(c->f.object, "it"))) {
 		put(c, STR("put"));
-		put(c, c->w->pending);
+		put(c, c->w->pending.n ? c->w->pending : c->f.object);
 		put(c, c->f.before);
 		put(c, STR("and"));
-		c->w->used_pending = true;
+		c->w->used_pending = c->w->pending.n > 0;
 		c->w->pending.n = 0;
-		c->f.object.n = 0;
+		if (c->w->used_pending)
+			c->f.object.n = 0;
+	} else if (into && str_is_z(composer_light_verb(c), "add")) {
+		c->f.place[c->f.places++] = c->f.before;
 	} else {
 		put(c, c->f.before);
 		put(c, STR(","));
@@ -472,12 +381,12 @@ sentence_write(struct writing *w)
 		tidy(&c.out);
 		return buf_str(&c.out);
 	}
-	verb = choose_verb(&c);
+	verb = composer_verb(&c);
 	if (!is_worth_it(&c, verb))
 		return STR("");
 	put_before(&c);
-	if (heat_verb(&c).n)
-		put(&c, heat_verb(&c));
+	if (composer_heat_verb(&c).n)
+		put(&c, composer_heat_verb(&c));
 	else
 		put_verb(&c, verb);
 	put(&c, c.f.manner);

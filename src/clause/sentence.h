@@ -39,6 +39,7 @@ struct writing {
 	bool loose;         /* a script without punctuation */
 	struct str pending; /* foods just brought in, which "it" or "them" means */
 	bool used_pending;
+	bool together;       /* the pronoun means several foods that become one */
 	const char *hot;     /* the appliance that the food is in or on; NULL: not known */
 	struct str it, them; /* what they mean where a step begins; empty: not known */
 	const struct part *part;
@@ -48,6 +49,9 @@ void frame_read(struct writing *w, struct frame *f);
 /* The sentence without a full stop, capitalised; empty where nothing is worth
  * writing. */
 struct str sentence_write(struct writing *w);
+/* "It should flake easily": the sign that a clause with "should" tells; empty where
+ * it tells none. */
+struct str sign_write(struct writing *w);
 /* The verb that a recipe prints for an action: "put" for "pop". */
 struct str written_verb(struct arena *a, const struct lexeme *action);
 /* "the flour, the sugar and the salt" */

@@ -70,8 +70,9 @@ put_until_word(struct framer *r, struct buf *b, uint32_t at)
 	struct said s;
 	struct str text = said(r, at);
 
-	if ((is(r, at, "FILLER") && !word(r, at, "there")) || word(r, at, "just") ||
-	    word(r, at, "really") || (word(r, at, "all") && !word(r, at + 1, "one")) ||
+	if ((is(r, at, "FILLER") && !word(r, at, "there")) || word(r, at, "kinda") ||
+	    word(r, at, "just") || word(r, at, "really") ||
+	    (word(r, at, "all") && !word(r, at + 1, "one")) ||
 	    (word(r, at, "nice") && word(r, at + 1, "and")))
 		return;
 	if (word(r, at, "and") && at && word(r, at - 1, "nice"))
@@ -98,7 +99,8 @@ without_it_is(struct str s)
 {
 	static const char *const openings[] = {"it's ", "it is ", "they're ", "they are ",
 	    "that's ", "that is ", "it 's ", "they 're ", "you know it's ", "it gets ",
-	    "they get ", "it goes ", "it turns ", "it's all ", "you get "};
+	    "she's ", "he's ", "they get ", "it goes ", "it turns ", "it's all ",
+	    "you get "};
 
 	for (size_t i = 0; i < sizeof openings / sizeof *openings; i++)
 		if (str_starts(s, str_of(openings[i])))
@@ -113,7 +115,7 @@ drop_loose_end(struct buf *b)
 	static const char *const loose[] = {"and", "or", "so", "to", "the", "a", "it's",
 	    "it", "you", "that", "do", "with", "of", "for", "in", "is", "'s", "they're",
 	    "but", "if", "kind of", "like", "some", "this", "i", "don't", "then", "they",
-	    "we"};
+	    "we", "by", "as", "at"};
 	bool again = true;
 
 	while (again) {
@@ -133,6 +135,17 @@ drop_loose_end(struct buf *b)
 	}
 }
 
+/* "when you poke it" as one entry of the lexicon ends well. */
+static bool
+is_phrase(const struct framer *r, uint32_t at)
+{
+	const struct node *n = node_at(r, at);
+
+	return n && n->made == RAW && n->end == n->beg + 1 &&
+	       str_find_char(node_token(&r->m->c, n)->norm, ' ') <
+		   node_token(&r->m->c, n)->norm.n;
+}
+
 void
 until_take(struct framer *r)
 {
@@ -147,10 +160,51 @@ until_take(struct framer *r)
 	/* "until you can smell it" */
 	object = word(r, r->at - 1, "it") && r->at > from + 1 &&
 		 (is(r, r->at - 2, "VERB") || is(r, r->at - 2, "ACTION"));
+	object = object || is_phrase(r, r->at - 1);
 	if (!object)
 		drop_loose_end(&b);
 	if (b.n && !r->f->until.n) {
 		r->f->until = without_it_is(buf_str(&b));
 		r->f->or_until = r->or_before;
 	}
+}
+
+/* Does the last word of the node say how food is or becomes: "should flake"? */
+static bool
+tells_sign(const struct framer *r, uint32_t at)
+{
+	uint32_t last = node_at(r, at)->end - 1;
+
+	return token_has(r->m, last, "STATE") || token_has(r->m, last, "STATEVERB");
+}
+
+struct str
+sign_write(struct writing *w)
+{
+	enum { FAR = 9 };
+	struct frame f = {0};
+	struct framer r = {.w = w, .f = &f, .m = w->m, .top = chart_top(&w->m->c)};
+	struct buf b = buf_in(w->m->a);
+	struct str words;
+	uint32_t from;
+	bool sign;
+
+	r.end = w->clause->end;
+	r.at = w->clause->verb;
+	words = said(&r, r.at);
+	if (is(&r, r.at + 1, "NEG") || str_find(words, STR("should")) == words.n)
+		return STR("");
+	sign = tells_sign(&r, r.at);
+	buf_put(&b, words);
+	from = r.at + 1;
+	for (r.at++; r.at < r.end && r.at < from + FAR && !ends_until(&r, r.at, from) &&
+		     !is(&r, r.at, "COMMA") && !is(&r, r.at, "SUBJ");
+	     r.at++)
+		sign = sign || tells_sign(&r, r.at), put_until_word(&r, &b, r.at);
+	if (!is_phrase(&r, r.at - 1))
+		drop_loose_end(&b);
+	if (!sign)
+		return STR("");
+	b.v[0] = to_upper(b.v[0]);
+	return buf_str(&b);
 }

@@ -92,6 +92,19 @@ test_sizes_and_pieces_stay_in_the_step(void **state)
 		"Roll it up. Cut it into twelve."},
 	    {STEW "Put it back in the pan with the lid still on and leave it to rest.",
 		"Brown the beef. Put it back in the pan, covered. Rest it."},
+	    {STEW
+		"A pound of carrots. Lid on for ten minutes, lid off till they're glossy.",
+		"Brown the beef. Add the carrots. Cook, covered, for 10 minutes, then "
+		"uncovered until glossy."},
+	    {STEW "Into the tin, level it off.",
+		"Brown the beef. Put it into the tin and level it."},
+	    {"Today it's roast chicken. Four ounces of soft butter and a tablespoon of "
+	     "thyme, mash that together.",
+		"Mash together the soft butter and thyme."},
+	    {STEW "Get your big skillet on medium high heat. Get the grill on high.",
+		"Brown the beef. Heat the big skillet over medium-high heat. Heat the "
+		"grill "
+		"to high."},
 	};
 
 	expect_steps(*state, rows, COUNT(rows));
@@ -155,6 +168,23 @@ test_an_until_is_told_to_its_end(void **state)
 }
 
 static void
+test_a_sign_that_is_told_apart_ends_the_cooking(void **state)
+{
+	static const struct step_row rows[] = {
+	    {STEW "Bake it for an hour and it should flake when you poke it.",
+		"Brown the beef. Bake for 1 hour. It should flake when you poke it."},
+	    {STEW "Bake it for an hour and a skewer should come out clean.",
+		"Brown the beef. Bake for 1 hour. A skewer should come out clean."},
+	    {STEW "Fry it for five minutes. It should be crisp by now, my dog loves it.",
+		"Brown the beef. Fry for 5 minutes. It should be crisp."},
+	    {STEW "Fry it for five minutes. It should still fight you. It'd serve six.",
+		"Brown the beef. Fry for 5 minutes."},
+	};
+
+	expect_steps(*state, rows, COUNT(rows));
+}
+
+static void
 test_questions_are_talk(void **state)
 {
 	static const struct step_row rows[] = {
@@ -177,6 +207,7 @@ main(void)
 	    cmocka_unit_test(test_what_happens_by_itself_or_else_is_no_step),
 	    cmocka_unit_test(test_places_cues_and_heat_are_told_in_full),
 	    cmocka_unit_test(test_an_until_is_told_to_its_end),
+	    cmocka_unit_test(test_a_sign_that_is_told_apart_ends_the_cooking),
 	    cmocka_unit_test(test_questions_are_talk),
 	};
 
