@@ -474,6 +474,7 @@ now then
 once again
 this time
 while we wait
+while you're at it = while we're at it, while i'm at it
 @ FILLER
 so
 okay = ok, 'kay
@@ -1117,6 +1118,15 @@ my
 our
 than
 into
+
+# What is done now runs beside what was done before.
+@ BESIDE
+meanwhile
+in the meantime
+meantime
+at the same time
+while
+whilst
 
 # Words of talk that part one thing from the next.
 @ BOUNDARY

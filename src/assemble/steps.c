@@ -166,18 +166,52 @@ writing_of(const struct stepper *k, const struct clause *q, const struct deed *d
 	    .hot = k->now.hot};
 }
 
+/* "meanwhile boil the pasta", "while that simmers, boil the pasta": with what the
+ * step before it has begun. */
+static bool
+is_meanwhile(const struct stepper *k, const struct clause *q)
+{
+	const struct level *top = chart_top(&k->m->c);
+
+	if (!k->open && part_now(k)->steps == 0)
+		return false;
+	for (uint32_t i = q->beg; i < q->verb && i < q->end; i++)
+		if (top->node.v[i].made == RAW &&
+		    node_has(&k->m->c, &top->node.v[i], "BESIDE"))
+			return true;
+	return false;
+}
+
+/* Begins a step, for no other can stand beside the one before it. */
+static struct str
+meanwhile(struct stepper *k, struct str s)
+{
+	struct buf b = buf_in(k->m->a);
+
+	if (!s.n)
+		return s;
+	close_step(k);
+	buf_put_z(&b, "Meanwhile, ");
+	buf_put_char(&b, to_lower(s.p[0]));
+	buf_put(&b, str_cut(s, 1, s.n));
+	return buf_str(&b);
+}
+
 static void
 write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	uint32_t verb = q->verb < q->end ? q->verb : q->beg;
 	const struct node *at = &chart_top(&k->m->c)->node.v[verb];
 	struct writing w = writing_of(k, q, d);
+	bool beside = is_meanwhile(k, q);
 	size_t waiting;
 	struct deed own = *d;
 	struct str s;
 
 	pending_offer(k, q, d, &w);
 	s = sentence_write(&w);
+	if (beside)
+		s = meanwhile(k, s);
 	pending_settle(k, d, &w);
 	if (goes_on(k, d))
 		k->full = false;
@@ -189,6 +223,7 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	k->pendings = waiting;
 	if (s.n || own.duration.present)
 		take_deed(k, &own);
+	k->step.beside = k->step.beside || (beside && s.n);
 	if (own.heats && own.duration.known)
 		k->told_apart = false;
 	else if (d->temperature.present)
