@@ -123,7 +123,7 @@ is_fragment(const struct maker *m, const struct clause *q)
 	const struct level *top = chart_top(&m->c);
 	size_t others = 0;
 
-	for (uint32_t i = q->beg; i < q->end; i++) {
+	for (uint32_t i = q->beg; i < q->end && others <= 1; i++) {
 		const struct node *n = &top->node.v[i];
 
 		others += !node_is(&m->c, n, "ING") && !node_has(&m->c, n, "MARK") &&
@@ -212,7 +212,7 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 		return !wets(d);
 	if (is_generic(k->m, x) || gather_is_name(k->m, x->node))
 		return false;
-	if (x->amount.present || is_fragment(k->m, q))
+	if (x->amount.present || k->fragment)
 		return true;
 	/* "in goes the stock"; "the pie goes in the oven" is of what is there */
 	if (q->kind == CLAUSE_GO && d->action.n == 0)
@@ -421,6 +421,7 @@ gather_things(struct stepper *k, const struct clause *q, const struct deed *d)
 {
 	const struct level *top = chart_top(&k->m->c);
 
+	k->fragment = is_fragment(k->m, q);
 	for (uint32_t i = q->beg; i < q->end; i++) {
 		const struct node *n = &top->node.v[i];
 		struct field_nodes f;

@@ -36,6 +36,7 @@ struct stepper {
 	size_t uses;
 	struct pending pending[PENDING_MAX]; /* foods brought in, not yet used */
 	size_t pendings;
+	bool fragment; /* the clause is a food and next to nothing else */
 	bool bringing; /* the clause does no more than name foods that go in */
 	const struct node *pending_node;
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
@@ -98,6 +99,8 @@ bool story_is_told(const struct maker *m, const struct clause *q, const struct d
 bool story_is_summary(const struct maker *m, const struct clause *q);
 /* story.c: "those are baking": tells how things stand, unless with a time. */
 bool story_is_state(const struct maker *m, const struct clause *q, const struct deed *d);
+/* Fills m->past. */
+void story_find(struct maker *m);
 /* "last week", "one time" in the tokens [beg, end). */
 bool story_is_past(const struct maker *m, uint32_t beg, uint32_t end);
 void story_follow(struct stepper *k, const struct clause *q);

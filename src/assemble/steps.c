@@ -471,6 +471,7 @@ steps_make(struct maker *m)
 	    .listed = lists_spoken(m),
 	    .heated = SIZE_MAX};
 
+	story_find(m);
 	for (size_t i = 0; i < m->clause.n; i++) {
 		const struct clause *q = &m->clause.v[i];
 

@@ -18,16 +18,31 @@ tells_yield(const struct maker *m, uint32_t beg, uint32_t end)
 	return false;
 }
 
+void
+story_find(struct maker *m)
+{
+	unsigned past = grammar_class(m->g, "PASTTIME");
+
+	for (uint32_t i = 0; i < m->c.tokens.token.n && past < CLASSES_MAX; i++)
+		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
+			vec_push(m->a, &m->past, i);
+}
+
 /* "last week", "one time": what is said after it happened once. */
 bool
 story_is_past(const struct maker *m, uint32_t beg, uint32_t end)
 {
-	unsigned past = grammar_class(m->g, "PASTTIME");
+	size_t lo = 0, hi = m->past.n;
 
-	for (uint32_t i = beg; i < end && past < CLASSES_MAX; i++)
-		if (classset_has(&m->c.tokens.token.v[i].entry->classes, past))
-			return true;
-	return false;
+	while (lo < hi) {
+		size_t mid = (lo + hi) / 2;
+
+		if (m->past.v[mid] < beg)
+			lo = mid + 1;
+		else
+			hi = mid;
+	}
+	return lo < m->past.n && m->past.v[lo] < end;
 }
 
 /* A yield, or a story of what happened once: no instruction. */

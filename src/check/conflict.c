@@ -170,9 +170,8 @@ raise_setting(struct check *k, const struct cursor *c, const struct amount *firs
 	struct str before = say_setting(k, first), now = say_setting(k, then);
 
 	finding_raise(k, place, c->at,
-	    "%.*s here, but %.*s was said before for the same cooking, and no word of "
-	    "turning "
-	    "it up or down. Which one is right?",
+	    "%.*s here, but %.*s was said before for the same cooking, and no word "
+	    "of turning it up or down. Which one is right?",
 	    SAY(now), SAY(before));
 }
 
@@ -194,39 +193,91 @@ check_heated(struct check *k, const struct cursor *c, const struct step *last)
 	finding_relate(k, last->temperature.place, "set here first");
 }
 
-/* A setting that was said and that no step took, the last one between another
- * step in the oven and this one: "and the oven goes down to 180". */
-static const struct measure *
-loose_setting(const struct check *k, const struct cursor *c)
+/* What a script says of its oven, each in script order: source bytes. */
+struct oven {
+	VEC(const struct measure *) setting;
+	VEC(uint32_t) taken; /* where steps took a setting of their own */
+	VEC(uint32_t) cooks; /* steps that cook in it */
+	size_t at;           /* settings before the step asked about last */
+};
+
+static int
+order_places(const void *left, const void *right)
 {
-	const struct measure *found = NULL;
-	struct cursor o = walk(k->draft);
+	uint32_t a = *(const uint32_t *)left, b = *(const uint32_t *)right;
+
+	return (a > b) - (a < b);
+}
+
+/* How many of the places in order stand before `at`. */
+static size_t
+count_before(const uint32_t *v, size_t n, uint32_t at)
+{
+	size_t lo = 0;
+
+	while (lo < n) {
+		size_t mid = (lo + n) / 2;
+
+		if (v[mid] < at)
+			lo = mid + 1;
+		else
+			n = mid;
+	}
+	return lo;
+}
+
+static struct oven
+oven_of(const struct check *k)
+{
+	struct oven o = {0};
+	struct cursor c = walk(k->draft);
 
 	for (size_t i = 0; i < k->draft->measures; i++) {
 		const struct measure *m = &k->draft->measure[i];
 
 		if (m->kind == MEASURE_TEMPERATURE && m->role == ROLE_APPLIANCE &&
-		    !m->aside && !m->converted && m->value.known && is_of_oven(k, m) &&
-		    is_before(m->place, c->step->temperature.place))
-			found = m;
+		    !m->aside && !m->converted && m->value.known && is_of_oven(k, m))
+			vec_push(k->arena, &o.setting, m);
 	}
-	while (found && walk_step(&o)) {
-		const struct temperature *t = &o.step->temperature;
+	while (o.setting.n && walk_step(&c)) {
+		const struct temperature *t = &c.step->temperature;
 
-		if (o.step != c->step && t->present && t->unit && !t->inherited &&
-		    is_before(t->place, c->step->temperature.place) &&
-		    !is_before(t->place, found->place))
-			return NULL;
-		if (o.step != c->step && o.step->heats && step_is_in(o.step, "oven") &&
-		    is_before(found->place, o.step->place) &&
-		    is_before(o.step->place, c->step->place))
-			return NULL;
+		if (t->present && t->unit && !t->inherited)
+			vec_push(k->arena, &o.taken, t->place.span.beg);
+		if (c.step->heats && step_is_in(c.step, "oven"))
+			vec_push(k->arena, &o.cooks, c.step->place.span.beg);
 	}
-	return found;
+	if (o.taken.n)
+		qsort(o.taken.v, o.taken.n, sizeof *o.taken.v, order_places);
+	if (o.cooks.n)
+		qsort(o.cooks.v, o.cooks.n, sizeof *o.cooks.v, order_places);
+	return o;
+}
+
+/* A setting that was said and that no step took, the last one between another
+ * step in the oven and this one: "and the oven goes down to 180". */
+static const struct measure *
+loose_setting(struct oven *o, const struct step *s)
+{
+	uint32_t here = s->place.span.beg, set = s->temperature.place.span.beg, said;
+
+	while (o->at < o->setting.n && o->setting.v[o->at]->place.span.beg < set)
+		o->at++;
+	while (o->at > 0 && o->setting.v[o->at - 1]->place.span.beg >= set)
+		o->at--;
+	if (o->at == 0)
+		return NULL;
+	said = o->setting.v[o->at - 1]->place.span.beg;
+	if (count_before(o->taken.v, o->taken.n, set) >
+		count_before(o->taken.v, o->taken.n, said) ||
+	    count_before(o->cooks.v, o->cooks.n, here) >
+		count_before(o->cooks.v, o->cooks.n, said + 1))
+		return NULL;
+	return o->setting.v[o->at - 1];
 }
 
 static void
-check_loose_setting(struct check *k, const struct cursor *c)
+check_loose_setting(struct check *k, struct oven *o, const struct cursor *c)
 {
 	const struct temperature *t = &c->step->temperature;
 	struct amount then = setting_amount(t);
@@ -235,7 +286,7 @@ check_loose_setting(struct check *k, const struct cursor *c)
 	if (!c->step->heats || !step_is_in(c->step, "oven") || !then.known ||
 	    t->inherited || t->change)
 		return;
-	m = loose_setting(k, c);
+	m = loose_setting(o, c->step);
 	if (!m || settings_agree(k, &m->value, &then) ||
 	    is_conversion(&m->value, m->place, &then, t->place))
 		return;
@@ -311,10 +362,11 @@ check_conflicting_temperature(struct check *k)
 {
 	struct cursor *c;
 	size_t n = steps_in_order(k, &c);
+	struct oven o = oven_of(k);
 
 	for (size_t i = 0; i < n; i++) {
 		check_heated(k, &c[i], step_before(c, i));
-		check_loose_setting(k, &c[i]);
+		check_loose_setting(k, &o, &c[i]);
 		check_restated_settings(k, &c[i]);
 	}
 }

@@ -66,6 +66,7 @@ struct maker {
 	VEC(struct turn) turn;
 	VEC(struct span) title; /* tokens that name a dish or part, and no food */
 	VEC(struct measure) measure;
+	VEC(uint32_t) past;       /* tokens that tell of another time: "last week" */
 	VEC(struct span) counted; /* source bytes of mentions that are ingredients */
 };
 
