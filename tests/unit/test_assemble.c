@@ -81,7 +81,7 @@ a_setting_stays_until_it_is_changed(void **state)
 		"before; roast in oven at 350 fahrenheit"},
 	    {"Heat the oil to 350. Fry the chicken for eight minutes.",
 		"fry in fryer at 350 fahrenheit of oil"},
-	    {"Put a pan on medium heat. Fry the onions for five minutes.", "fry in stove"},
+	    {"Put a pan on medium heat. Fry the onions for five minutes.", "fry in stove on medium"},
 	    {"Air fry the potatoes at 400 for fifteen minutes.",
 		"air-fry in air-fryer at 400 fahrenheit"},
 	    {"Chop an onion. Toss the salad.", ""},
@@ -236,7 +236,7 @@ what_is_done_beside_another_step_says_so(void **state)
 	    {"Brown the beef for five minutes. While you're at it, add some salt.",
 		"Brown the beef for 5 minutes. Add the salt."},
 	    {"Brown the beef for five minutes. Stir it while it browns.",
-		"Brown the beef for 5 minutes. Stir it."},
+		"Brown the beef for 5 minutes. Stir the beef."},
 	    {"Meanwhile boil the pasta for ten minutes.", "Boil the pasta for 10 minutes."},
 	};
 
