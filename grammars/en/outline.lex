@@ -186,6 +186,18 @@ set
 doubled
 baked
 soaked
+thickened
+thickened up
+reduced
+simmered
+simmering
+bubbling
+softened
+browned
+roasted
+proved
+proofed
+marinated
 finished
 back
 looking

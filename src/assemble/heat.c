@@ -17,6 +17,15 @@ setting_of(struct stepper *k, const char *appliance)
 	return &k->setting[k->settings++];
 }
 
+static bool
+setting_is_known(const struct stepper *k, const char *appliance)
+{
+	for (size_t i = 0; i < k->settings; i++)
+		if (str_is(str_of(k->setting[i].appliance), str_of(appliance)))
+			return true;
+	return false;
+}
+
 bool
 heat_has_setting(const char *appliance)
 {
@@ -118,9 +127,10 @@ heat_follow(struct stepper *k, const struct deed *d)
 		k->now.hot = "oven";
 }
 
-/* A dish begins: what was set and not yet used is set for it, "the oven first". */
-void
-heat_turn_to_dish(struct stepper *k)
+/* What of the settings is for a dish that begins: those not yet used, "the oven
+ * first". */
+static void
+begin_dish(struct stepper *k)
 {
 	size_t kept = 0;
 
@@ -131,6 +141,38 @@ heat_turn_to_dish(struct stepper *k)
 	k->now.last = kept ? k->setting[kept - 1].appliance : NULL;
 	if (k->now.hot && !str_is_z(str_of(k->now.hot), "fryer"))
 		k->now.hot = NULL;
+}
+
+static struct left *
+left_of(struct stepper *k, int dish)
+{
+	for (size_t i = 0; i < k->lefts; i++)
+		if (k->left[i].dish == dish)
+			return &k->left[i];
+	return NULL;
+}
+
+void
+heat_turn_to_dish(struct stepper *k, int dish)
+{
+	const struct left *back = left_of(k, dish);
+	struct left *now = left_of(k, k->dish);
+
+	if (!now && k->lefts < LEFTS_MAX)
+		now = &k->left[k->lefts++];
+	if (now) {
+		*now =
+		    (struct left){.dish = k->dish, .now = k->now, .settings = k->settings};
+		memcpy(now->setting, k->setting, sizeof now->setting);
+	}
+	if (!back || back == now) {
+		begin_dish(k);
+		return;
+	}
+	k->now = back->now;
+	for (size_t i = 0; i < back->settings; i++)
+		if (!setting_is_known(k, back->setting[i].appliance))
+			*setting_of(k, back->setting[i].appliance) = back->setting[i];
 }
 
 /* An oven set before the first dish is opened is set for it. */

@@ -8,7 +8,13 @@
 
 #include "clause/sentence.h"
 
-enum { SENTENCES_MAX = 3, PENDING_MAX = 24, SETTINGS_MAX = 8, STEP_USES_MAX = 64 };
+enum {
+	SENTENCES_MAX = 3,
+	PENDING_MAX = 24,
+	SETTINGS_MAX = 8,
+	LEFTS_MAX = 8,
+	STEP_USES_MAX = 64
+};
 
 struct setting {
 	const char *appliance;
@@ -22,6 +28,14 @@ struct pending {
 	bool plural;   /* "them" may mean it */
 	bool fat;      /* what others are cooked in */
 	bool prepared; /* it was cut, washed: named, but not in with the rest yet */
+};
+
+/* How things stood when the cook turned from a dish to another. */
+struct left {
+	int dish;
+	struct standing now;
+	struct setting setting[SETTINGS_MAX];
+	size_t settings;
 };
 
 /* The step being written and what hangs over it. */
@@ -42,6 +56,8 @@ struct stepper {
 	struct setting setting[SETTINGS_MAX]; /* of this dish's appliances */
 	size_t settings;
 	struct standing now;
+	struct left left[LEFTS_MAX];
+	size_t lefts;
 	const bool *listed;  /* of each clause: it stands in a spoken list */
 	bool oil;            /* a pot of oil was heated to degrees in this episode */
 	size_t heated;       /* the part's last step with heat and a time; SIZE_MAX none */
@@ -86,8 +102,9 @@ void heat_take(struct stepper *k, const struct deed *d);
 /* heat.c: the setting of a clause that makes no sentence of its own: "and up goes
  * the oven to two-twenty". */
 void heat_turn(struct stepper *k, const struct deed *d);
-/* heat.c: keeps of the settings those that the dish before made no use of. */
-void heat_turn_to_dish(struct stepper *k);
+/* heat.c: the cook turns to the dish: what was set and not used is for it, or how
+ * it stood when it was left. */
+void heat_turn_to_dish(struct stepper *k, int dish);
 /* Has the appliance a temperature to set? */
 bool heat_has_setting(const char *appliance);
 void heat_follow(struct stepper *k, const struct deed *d);

@@ -81,6 +81,8 @@ take_deed(struct stepper *k, const struct deed *d)
 {
 	struct step *s = &k->step;
 	bool main = is_main(d);
+	bool sets = d->temperature.unit && !d->heats && !d->duration.present &&
+		    (str_is_z(d->kind, "preheat") || str_is_z(d->kind, "set-heat"));
 
 	if (d->action.n && (!s->action.n || (main && !s->duration.present))) {
 		s->action = d->action;
@@ -88,7 +90,7 @@ take_deed(struct stepper *k, const struct deed *d)
 	}
 	s->heats = s->heats || d->heats;
 	s->preheats =
-	    s->preheats || str_is_z(d->kind, "preheat") ||
+	    s->preheats || sets || str_is_z(d->kind, "preheat") ||
 	    (!d->heats && d->temperature.present && heat_has_setting(d->appliance) &&
 		!d->foods && !d->duration.present);
 	heat_take(k, d);
@@ -109,7 +111,7 @@ take_deed(struct stepper *k, const struct deed *d)
 	}
 	if (s->doneness.place.span.end == 0)
 		s->doneness.place = d->doneness.place;
-	k->full = k->full || d->duration.present ||
+	k->full = k->full || d->duration.present || sets ||
 		  (s->preheats && !d->foods && !s->heats) ||
 		  (d->heats && (d->doneness.text.n || d->doneness.known));
 }
@@ -426,7 +428,7 @@ move_to(struct stepper *k, const struct clause *q)
 		close_step(k);
 	}
 	if (k->dish != q->dish && k->dish >= 0)
-		heat_turn_to_dish(k);
+		heat_turn_to_dish(k, q->dish);
 	k->dish = q->dish;
 	k->part = q->part;
 	k->heated = SIZE_MAX;
