@@ -187,7 +187,7 @@ struct ingredient {
 	struct str kind; /* the wider word of its lexicon entry: "chicken"; or empty */
 	bool free;       /* needs no amount by nature: salt, pepper, water, oil */
 	bool liquid;
-	bool unasked; /* where it has no amount, none is to be asked: see remark/asked.c */
+	bool unasked;       /* where it has no amount, none is to be asked */
 	struct ratio scale; /* the amounts are the script's times this; den 0: as said */
 };
 
@@ -310,7 +310,8 @@ enum remark_kind {
 	REMARK_CAUTION,           /* the host warns those at risk of raw food */
 	REMARK_MISHEARD,          /* detail: the likely words, "four cups"; or empty */
 	REMARK_UNCLEAR_REFERENCE, /* "the rest of the sauce", with no sauce before */
-	REMARK_CLAIM_FREE_OF      /* detail: an allergen of allergens.tsv, "gluten" */
+	REMARK_CLAIM_FREE_OF,     /* detail: an allergen of allergens.tsv, "gluten" */
+	REMARK_NO_AMOUNT          /* "two inches of flour"; detail: the food */
 };
 
 struct remark {
@@ -402,13 +403,11 @@ struct draft *tamis_draft(const struct grammar *g, const struct tamis_options *o
     struct str source, const char *name, struct err *e);
 void tamis_draft_free(struct draft *d);
 
-/* Takes a house style over from the text of a style file (examples/house.style
- * describes it); name is for messages. What the file does not set stays. */
+/* Takes over a style file's text (see examples/house.style); name is for messages. */
 bool tamis_style_read(struct tamis_style *s, struct arena *a, const struct grammar *g,
     struct str text, const char *name, struct err *e);
-/* The draft as the style asks for it, in the same arena: amounts and yield
- * multiplied, the values in its steps printed anew, its words respelled. Writers
- * take it in place of the draft, with the same style. */
+/* The draft as the style asks for it, in the same arena: multiplied, printed
+ * anew, respelled. Writers take it in the draft's place, with the same style. */
 struct draft *tamis_restyle(
     const struct draft *d, const struct grammar *g, const struct tamis_style *style);
 

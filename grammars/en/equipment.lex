@@ -1122,6 +1122,8 @@ cool box
 cool bag
 vacuum flask
 bottle : ambiguous
+stubby : plural=stubbies ambiguous
+tinnie : ambiguous
 
 @ EQUIP noun kind=machine
 food processor

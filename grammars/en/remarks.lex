@@ -49,6 +49,12 @@ glaze
 glazing
 dip
 dipping
+splash
+splashing
+tip
+tipping
+toss
+tossing
 @ THAWING
 thaw
 thaws
@@ -212,6 +218,19 @@ kept
 stay
 stays
 for
+@ INSIDEWORD
+inside
+middle
+centre
+center
+thick
+thickest
+thickest part
+fattest
+deepest
+meatiest
+heart
+core
 @ COALWORD
 coals
 embers
@@ -241,6 +260,9 @@ whites are set but yolks are still runny
 
 # ---- yields
 @ THINKS
+seen
+watched
+once
 think
 thinks
 thought
@@ -301,8 +323,10 @@ list
 shopping
 shopping list
 @ LISTOPEN
-ingredients
 shopping list
+pen
+pencil
+jot
 @ NEEDWORD
 need
 needs

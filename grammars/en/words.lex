@@ -835,6 +835,10 @@ longer
 extra
 @ SORRY
 sorry
+i'm sorry
+no i'm sorry
+oh i'm sorry
+no no
 no sorry
 oh sorry
 i mean

@@ -218,6 +218,8 @@ introduces(const struct stepper *k, const struct clause *q, const struct deed *d
 	if (q->kind == CLAUSE_GO && d->action.n == 0)
 		return !is_wide_word_for(&k->m->d->dish[k->dish], x) && !d->appliance &&
 		       !d->duration.present;
+	if (q->kind == CLAUSE_HAVE && q->action && str_is_z(q->action->lemma, "take"))
+		return !is_wide_word_for(&k->m->d->dish[k->dish], x);
 	if (q->kind == CLAUSE_DO || q->kind == CLAUSE_GO)
 		return (takes_food(d) || (wets(d) && is_object(k->m, q, x->node))) &&
 		       !is_beside(k, q, x->node);

@@ -105,6 +105,44 @@ opened_within(const struct maker *m, size_t beg, size_t end)
 	return false;
 }
 
+/* The first clause that only names food, soon after this one; the number of
+ * clauses where there is none. */
+static size_t
+run_after(const struct maker *m, size_t at)
+{
+	enum { SOON = 4 };
+
+	for (size_t i = at + 1; i < m->clause.n && i < at + SOON; i++)
+		if (only_names(&m->clause.v[i]) && foods_in(m, &m->clause.v[i]))
+			return i;
+	return m->clause.n;
+}
+
+static void
+mark_list(bool *listed, size_t beg, size_t end)
+{
+	for (size_t i = beg; i < end; i++)
+		listed[i] = true;
+}
+
+/* "Take a pen", "the shopping list": what follows is a list. */
+static void
+find_opened(const struct maker *m, bool *listed)
+{
+	for (size_t i = 0; i < m->clause.n; i++) {
+		size_t beg, end;
+
+		if (words_in(m, &m->clause.v[i], "LISTOPEN") == 0)
+			continue;
+		beg = end = run_after(m, i);
+		while (end < m->clause.n && only_names(&m->clause.v[end]) &&
+		       m->clause.v[end].dish == m->clause.v[beg].dish)
+			end++;
+		if (is_long(m, beg, end))
+			mark_list(listed, beg, end);
+	}
+}
+
 bool *
 lists_spoken(const struct maker *m)
 {
@@ -123,8 +161,8 @@ lists_spoken(const struct maker *m)
 		beg = run_before(m, end);
 		if (!is_long(m, beg, end) || !(closes(m, q) || opened_within(m, beg, end)))
 			continue;
-		for (size_t k = beg; k < end; k++)
-			listed[k] = true;
+		mark_list(listed, beg, end);
 	}
+	find_opened(m, listed);
 	return listed;
 }

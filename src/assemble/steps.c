@@ -445,6 +445,18 @@ is_loose(const struct maker *m)
 	return stops * 40 < m->c.tokens.token.n;
 }
 
+/* The food was named last within the clause. */
+static bool
+is_in_clause(const struct maker *m, const struct clause *q, const struct ingredient *in)
+{
+	const struct level *top = chart_top(&m->c);
+	const struct node words = {
+	    top->node.v[q->beg].beg, top->node.v[q->end - 1].end, RAW};
+	struct span text = place_of_node(m, &words).span;
+
+	return in->uses > 0 && in->use[in->uses - 1].span.beg >= text.beg;
+}
+
 static void
 list_clause(struct stepper *k, const struct clause *q)
 {
@@ -457,9 +469,12 @@ list_clause(struct stepper *k, const struct clause *q)
 	gather_things(k, q, &d);
 	k->pendings = 0;
 	k->uses = 0;
-	for (size_t i = before; i < p->ingredients; i++) {
+	for (size_t i = 0; i < p->ingredients; i++) {
+		/* a heading over the list may have named it before */
+		if (i < before && !is_in_clause(k->m, q, &p->ingredient[i]))
+			continue;
 		p->ingredient[i].listed = true;
-		p->ingredient[i].used = false;
+		p->ingredient[i].used = p->ingredient[i].used && i < before;
 	}
 }
 

@@ -248,6 +248,18 @@ dish_has_list(const struct dish *d)
 	return n >= LIST_MIN;
 }
 
+/* Named before the list began, as what it came with. */
+static bool
+is_before_list(const struct dish *d, const struct ingredient *in)
+{
+	for (size_t p = 0; p < d->parts; p++)
+		for (size_t i = 0; i < d->part[p].ingredients; i++)
+			if (d->part[p].ingredient[i].listed &&
+			    is_before(d->part[p].ingredient[i].place, in->place))
+				return false;
+	return true;
+}
+
 static bool
 is_listed(const struct draft *d, const struct ingredient *in)
 {
@@ -276,7 +288,7 @@ check_unlisted_ingredient(struct check *k)
 		if (in->listed || in->optional || in->free || in->unasked ||
 		    in->group.n == 0 || food_is(in, "salt pepper water oil") ||
 		    !dish_has_list(c.dish) || is_listed(k->draft, in) ||
-		    food_is_product(k->draft, in))
+		    food_is_product(k->draft, in) || is_before_list(c.dish, in))
 			continue;
 		finding_raise(k, in->place, c.at,
 		    "%.*s goes in and is not on the list of ingredients. Who shops by the "
@@ -302,7 +314,7 @@ is_told_singly(const struct part *p)
 
 /* Another line that is more than a list entry names the same food. */
 static bool
-is_used_elsewhere(const struct draft *d, const struct ingredient *in)
+is_used_elsewhere(const struct draft *d, const struct ingredient *in, int dish)
 {
 	struct cursor c = walk(d);
 
@@ -310,7 +322,9 @@ is_used_elsewhere(const struct draft *d, const struct ingredient *in)
 		const struct ingredient *o = c.ingredient;
 
 		if (o != in && (!o->listed || o->used || o->uses > 1) &&
-		    food_matches(o, in))
+		    (c.at.dish == dish
+			    ? food_matches(o, in)
+			    : words_end(o->key, in->key) || words_end(in->key, o->key)))
 			return true;
 	}
 	return false;
@@ -325,7 +339,7 @@ check_unused_ingredient(struct check *k)
 		const struct ingredient *in = c.ingredient;
 
 		if (!in->listed || in->used || in->uses > 1 || in->optional ||
-		    !is_told_singly(c.part) || is_used_elsewhere(k->draft, in))
+		    !is_told_singly(c.part) || is_used_elsewhere(k->draft, in, c.at.dish))
 			continue;
 		finding_raise(k, in->place, c.at,
 		    "%.*s is on the list and goes into nothing. Was a step cut, or is the "

@@ -112,3 +112,11 @@ finding_spot(const struct check *k, struct place at)
 	}
 	return low ? k->mark.v[low - 1].spot : (struct spot){-1, -1, -1};
 }
+
+struct str
+finding_words(const struct check *k, uint32_t beg, uint32_t end)
+{
+	if (!k->draft->script || end <= beg || end > k->draft->script->source.n)
+		return STR("");
+	return str_cut(k->draft->script->source, beg, end);
+}

@@ -46,6 +46,9 @@ void finding_index(struct check *k);
  * begins at or before it. */
 struct spot finding_spot(const struct check *k, struct place at);
 
+/* The script's words between two source offsets; empty without a script. */
+struct str finding_words(const struct check *k, uint32_t beg, uint32_t end);
+
 #define FINDING(name, code, severity, summary, explain) void check_##name(struct check *k);
 #include "findings.def"
 #undef FINDING

@@ -7,7 +7,8 @@
 #include "check/food.h"
 #include "check/say.h"
 
-#define WITH_SETTING "oven air-fryer grill fryer deep-fryer smoker water-bath slow-cooker"
+#define WITH_SETTING                                                                       \
+	"oven air-fryer grill barbecue fryer deep-fryer smoker water-bath slow-cooker"
 
 /* ---- missing-temperature ------------------------------------------------ */
 

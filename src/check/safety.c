@@ -440,8 +440,9 @@ is_cold_sauce(const struct part *p)
 static bool
 stays_raw(const struct cursor *c)
 {
-	struct place from =
-	    c->at.part > 0 ? c->ingredient->place : (struct place){.span = {0, 0}};
+	/* a yolk is told where it goes in; a whole egg may be told of after the oven */
+	bool told = c->at.part > 0 || words_have(c->ingredient->key, STR("yolk"));
+	struct place from = told ? c->ingredient->place : (struct place){.span = {0, 0}};
 	bool heated = false;
 
 	if (c->part->steps == 0 || is_heated_from(c->part, from))

@@ -12,12 +12,27 @@ struct bounds {
 	int64_t min_s, max_s; /* max_s 0: none found */
 };
 
+#define WAITING "rest stand chill prove marinate soak"
+
+static bool
+is_waiting(const struct step *s)
+{
+	return word_in(s->kind, WAITING);
+}
+
+/* What rests may be chilled, and proved: the widest of all waiting. */
+static bool
+is_action(struct str action, const struct step *s)
+{
+	return words_are(action, s->action) || (is_waiting(s) && word_in(action, WAITING));
+}
+
 static bool
 row_is_for(const struct table *t, size_t row, const struct step *s, const char *appliance)
 {
 	struct str where;
 
-	if (!words_are(table_cell(t, row, 0), s->action))
+	if (!is_action(table_cell(t, row, 0), s))
 		return false;
 	where = table_cell(t, row, table_column(t, "appliance"));
 	return where.n == 0 || !appliance || words_are(where, str_of(appliance));
@@ -69,7 +84,7 @@ bounds_of(const struct check *k, const struct cursor *c)
 			widen(&named, t, i);
 	}
 	/* More goes in than the one food that is named: any time of it is right. */
-	if (named.max_s && any.max_s && c->step->uses > 1) {
+	if (named.max_s && any.max_s && (c->step->uses > 1 || is_waiting(c->step))) {
 		named.min_s = named.min_s < any.min_s ? named.min_s : any.min_s;
 		named.max_s = named.max_s > any.max_s ? named.max_s : any.max_s;
 	}
@@ -92,6 +107,30 @@ goes_on(const struct cursor *c, int64_t min_s)
 	return false;
 }
 
+/* "turn it round, another five": it had some time before. */
+static bool
+is_another(const struct check *k, const struct step *s)
+{
+	enum { BEFORE = 16 };
+
+	for (size_t i = 0; i < k->draft->measures; i++) {
+		const struct measure *m = &k->draft->measure[i];
+		struct str words;
+		uint32_t beg;
+		int64_t min, max;
+
+		if (m->kind != MEASURE_DURATION || is_before(m->place, s->place) ||
+		    !say_is_time(&m->value, &min, &max) || min != s->duration.min_ms)
+			continue;
+		beg = m->place.span.beg;
+		words =
+		    finding_words(k, beg > BEFORE ? beg - BEFORE : 0, m->place.span.end);
+		return str_find(words, STR("another")) < words.n ||
+		       str_find(words, STR("more")) < words.n;
+	}
+	return false;
+}
+
 static void
 check_time(struct check *k, const struct cursor *c)
 {
@@ -102,7 +141,8 @@ check_time(struct check *k, const struct cursor *c)
 
 	/* A short rest harms nobody; short cooking is a slip, unless it goes on
 	 * with other cooking or may be of one food among several. */
-	if (!c->step->heats || word_in(c->step->action, "cook") || goes_on(c, b.min_s))
+	if (!c->step->heats || word_in(c->step->action, "cook") || goes_on(c, b.min_s) ||
+	    is_another(k, c->step))
 		b.min_s = 0;
 	if (b.max_s == 0 || (min_s <= b.max_s + b.max_s / 2 && max_s >= b.min_s / 2))
 		return;
@@ -218,6 +258,17 @@ least_ms(const struct dish *d)
 	return active + longest;
 }
 
+/* Of all dishes: the longer claim may be for the lot. */
+static int64_t
+total_of_all(const struct draft *d)
+{
+	int64_t sum = 0;
+
+	for (size_t i = 0; i < d->dishes; i++)
+		sum += d->dish[i].total_ms > 0 ? d->dish[i].total_ms : 0;
+	return sum;
+}
+
 static void
 check_claim(struct check *k, const struct dish *d, int dish)
 {
@@ -234,7 +285,8 @@ check_claim(struct check *k, const struct dish *d, int dish)
 		    "plan by "
 		    "the claim: mend one or the other",
 		    SAY(claimed), SAY(total), SAY(chain));
-	else if (d->claimed_ms > d->total_ms * 2 && d->total_ms >= 10 * MINUTE_MS)
+	else if (d->claimed_ms > total_of_all(k->draft) * 2 &&
+		 d->total_ms >= 10 * MINUTE_MS)
 		finding_raise(k, d->claim_place, (struct spot){dish, -1, -1},
 		    "said to take %.*s; the steps add up to no more than %.*s (longest: "
 		    "%.*s). Is a "

@@ -215,10 +215,74 @@ check_dimension(struct check *k, const struct cursor *c)
 	    SAY(said), SAY(in->item));
 }
 
+static void
+check_told(struct check *k, const struct remark *r)
+{
+	finding_raise(k, r->place, (struct spot){r->dish, r->part, r->step},
+	    "\"%.*s\" is no amount of %.*s that can be measured out. Which unit is meant?",
+	    SAY(r->text), SAY(r->detail));
+}
+
+/* ---- a gas mark at the end of a chain ------------------------------------- */
+
+enum { CHAIN = 110 };
+
+/* Something happens between the two: they are no two names of one heat. */
+static bool
+goes_on(const struct check *k, struct place a, struct place b)
+{
+	static const char *const words[] = {
+	    "turn", " down", " up ", "minute", "hour", "then", "lower", "drop", "raise"};
+	struct str between = finding_words(k, a.span.end, b.span.beg);
+
+	for (size_t i = 0; i < sizeof words / sizeof *words; i++)
+		if (str_find(between, str_of(words[i])) < between.n)
+			return true;
+	return false;
+}
+
+/* "180 Celsius, or 160 if yours has a fan, and on gas that's mark 7": the mark
+ * fits none of the degrees before it. */
+static void
+check_mark(struct check *k, size_t at)
+{
+	const struct measure *mark = &k->draft->measure[at], *first = NULL;
+
+	for (size_t i = at; i-- > 0;) {
+		const struct measure *o = &k->draft->measure[i];
+
+		if (o->place.span.end + CHAIN < mark->place.span.beg ||
+		    goes_on(k, o->place, mark->place))
+			break;
+		if (o->kind != MEASURE_TEMPERATURE || o->aside || !o->value.known ||
+		    !o->value.unit || !o->value.unit->has_base)
+			continue;
+		if (degrees_agree(k, o, mark))
+			return;
+		first = o;
+	}
+	if (first)
+		check_degrees(k, first, mark);
+}
+
+static void
+check_marks(struct check *k)
+{
+	for (size_t i = 1; i < k->draft->measures; i++) {
+		const struct measure *m = &k->draft->measure[i];
+
+		if (m->kind == MEASURE_TEMPERATURE && !m->aside && m->value.known &&
+		    m->value.unit && !m->value.unit->has_base)
+			check_mark(k, i);
+	}
+}
+
 void
 check_unit_mismatch(struct check *k)
 {
 	struct cursor c = walk(k->draft);
+
+	check_marks(k);
 
 	for (size_t i = 1; i < k->draft->measures; i++) {
 		const struct measure *a = &k->draft->measure[i - 1], *b = a + 1;
@@ -234,6 +298,9 @@ check_unit_mismatch(struct check *k)
 				check_weight(k, a, b);
 		}
 	}
+	for (size_t i = 0; i < k->draft->remarks; i++)
+		if (k->draft->remark[i].kind == REMARK_NO_AMOUNT)
+			check_told(k, &k->draft->remark[i]);
 	while (walk_ingredient(&c))
 		check_dimension(k, &c);
 }

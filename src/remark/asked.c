@@ -4,7 +4,7 @@
  * is there already, or is a place, a name, a person; or an amount stands apart
  * from it that is surely its own.
  */
-#include "remark/remarks.h"
+#include "remark/namings.h"
 
 #include <stdlib.h>
 
@@ -13,6 +13,7 @@ enum { APART_AFTER = 7, APART_BEFORE = 3 };
 
 struct asked {
 	const struct maker *m;
+	const struct namings *namings;
 	VEC(struct span) taken; /* source bytes of all mentions with an amount */
 };
 
@@ -169,7 +170,14 @@ is_settled_before(const struct maker *m, uint32_t beg)
 		return true;
 	if (token_has(m, at, "OF") || is_one_of(m, at, "no without"))
 		return true;
-	return at + 1 < beg && token_has(m, at, "PLACEPREP") && !is_particle(m, at);
+	/* "next to the dal and the rice" */
+	if (at > 0 && token_has(m, at, "AND") && token_reading(m, at - 1, "FOOD")) {
+		beg = at - 1;
+		at = word_before(m, beg);
+	}
+	return at + 1 < beg &&
+	       (token_has(m, at, "PLACEPREP") || token_is(m, at, "next to")) &&
+	       !is_particle(m, at);
 }
 
 static uint32_t
@@ -248,6 +256,31 @@ is_told_of(const struct maker *m, uint32_t beg, uint32_t end)
 	return beg > 0 && token_is(m, beg - 1, "the") && token_has(m, end, "BE");
 }
 
+/* "cumin seeds, same amount", "the same of sugar" */
+static bool
+is_said_same(const struct maker *m, uint32_t beg, uint32_t end)
+{
+	enum { NEAR = 3 };
+
+	for (uint32_t i = beg > NEAR ? beg - NEAR : 0; i < end + NEAR; i++)
+		if (token_is(m, i, "same") || token_is(m, i, "likewise"))
+			return true;
+	return false;
+}
+
+/* "my nan would put custard powder in" */
+static bool
+is_of_somebody(const struct maker *m, uint32_t beg)
+{
+	struct span s = sentence_of(m, beg);
+
+	for (uint32_t i = s.beg; i + 1 < beg; i++)
+		if (is_one_of(m, i, "my his her our their your") &&
+		    token_has(m, i + 1, "PERSON"))
+			return true;
+	return false;
+}
+
 static bool
 is_use_settled(const struct asked *q, struct place use)
 {
@@ -256,6 +289,8 @@ is_use_settled(const struct asked *q, struct place use)
 
 	if (end <= beg)
 		return false;
+	if (is_said_same(m, beg, end) || is_of_somebody(m, beg))
+		return true;
 	while (beg + 1 < end && (token_has(m, beg, "DET") || token_has(m, beg, "ART")))
 		beg++;
 	return is_settled_before(m, beg) || is_settled_after(m, end) ||
@@ -263,11 +298,79 @@ is_use_settled(const struct asked *q, struct place use)
 	       is_taken_back(m, beg, false);
 }
 
+/* A measure that no food has got stands right before the word or after it. */
+static bool
+is_measured_at(const struct asked *q, uint32_t token)
+{
+	enum { BEFORE = 3 };
+	const struct maker *m = q->m;
+	uint32_t from = token > BEFORE ? token - BEFORE : 0;
+	uint32_t source = script_source(m->s, token_of(m, from)->text).beg;
+
+	for (size_t i = measure_from(m, source); i < m->d->measures; i++) {
+		const struct measure *x = &m->d->measure[i];
+		uint32_t beg = token_from(m, x->place.span.beg);
+		uint32_t end = token_from(m, x->place.span.end);
+
+		if (beg > token + 1)
+			return false;
+		if (x->kind == MEASURE_AMOUNT && !is_taken(q, x->place.span.beg) &&
+		    (beg == token + 1 || end == token ||
+			(end + 1 == token && token_has(m, end, "OF"))))
+			return true;
+	}
+	return false;
+}
+
+/* "garlic, four cloves": measured somewhere in the dish, though what is in its
+ * list came from other words. */
+static bool
+is_measured_elsewhere(const struct asked *q, const struct ingredient *in)
+{
+	uint32_t at = token_from(q->m, in->place.span.beg);
+	int dish = turn_of(q->m, at).dish;
+
+	for (size_t i = namings_at(q->namings, (struct naming){in->key, 0});
+	     i < q->namings->v.n && str_is(q->namings->v.v[i].key, in->key); i++) {
+		uint32_t token = q->namings->v.v[i].token;
+
+		if (turn_of(q->m, token).dish == dish && is_measured_at(q, token))
+			return true;
+	}
+	return false;
+}
+
+/* "the pork" of another dish, which has it with an amount: it is back to that. */
+static bool
+is_of_other_dish(const struct asked *q, const struct ingredient *in)
+{
+	const struct draft *d = q->m->d;
+	uint32_t at = token_from(q->m, in->place.span.beg);
+
+	if (!token_is(q->m, at, "the") && !(at > 0 && token_is(q->m, at - 1, "the")))
+		return false;
+	for (size_t i = 0; i < d->dishes; i++)
+		for (size_t p = 0; p < d->dish[i].parts; p++)
+			for (size_t k = 0; k < d->dish[i].part[p].ingredients; k++) {
+				const struct ingredient *o =
+				    &d->dish[i].part[p].ingredient[k];
+
+				if (o->amount.known &&
+				    o->place.span.beg < in->place.span.beg &&
+				    (str_is(o->key, in->key) ||
+					str_starts(o->key, in->key)))
+					return true;
+			}
+	return false;
+}
+
 static bool
 is_settled(const struct asked *q, const struct ingredient *in)
 {
 	bool settled = true;
 
+	if (is_measured_elsewhere(q, in) || is_of_other_dish(q, in))
+		return true;
 	for (size_t u = 0; u < in->uses; u++) {
 		uint32_t beg = token_from(q->m, in->use[u].span.beg);
 		uint32_t end = token_from(q->m, in->use[u].span.end);
@@ -281,16 +384,16 @@ is_settled(const struct asked *q, const struct ingredient *in)
 }
 
 void
-asked_fill(struct maker *m)
+asked_fill(struct maker *m, const struct namings *n)
 {
-	struct asked q = {.m = m};
+	struct asked q = {.m = m, .namings = n};
 	struct draft *d = m->d;
 
 	find_taken(&q);
 	for (size_t i = 0; i < d->dishes; i++)
 		for (size_t p = 0; p < d->dish[i].parts; p++)
-			for (size_t n = 0; n < d->dish[i].part[p].ingredients; n++) {
-				struct ingredient *in = &d->dish[i].part[p].ingredient[n];
+			for (size_t k = 0; k < d->dish[i].part[p].ingredients; k++) {
+				struct ingredient *in = &d->dish[i].part[p].ingredient[k];
 
 				in->unasked =
 				    !in->amount.known && !in->listed && is_settled(&q, in);

@@ -3,7 +3,7 @@
  * What the lexicon tells of the foods and tools of the draft, and which of its
  * measures are no instruction.
  */
-#include "remark/remarks.h"
+#include "remark/namings.h"
 
 static const struct lexeme *
 lexeme_of(const struct maker *m, struct str words, const char *class_name)
@@ -91,6 +91,25 @@ fill_equipment(const struct maker *m, struct equipment *e)
 		e->size = size_after(m, e->place);
 }
 
+/* "into cold water for five, and peel them": minutes. */
+static bool
+is_waiting_for(const struct maker *m, const struct said_yield *y)
+{
+	enum { REACH = 6 };
+	uint32_t at = token_from(m, y->place.span.beg);
+	uint32_t end = token_from(m, y->place.span.end);
+	struct span s = sentence_of(m, at);
+
+	while (at < end && !token_has(m, at, "FOR"))
+		at++;
+	if (end != at + 2)
+		return false;
+	for (uint32_t i = at > s.beg + REACH ? at - REACH : s.beg; i < at; i++)
+		if (token_has(m, i, "PLACEPREP") || token_has(m, i, "TIMECUE"))
+			return true;
+	return false;
+}
+
 /* "It'd serve six if my brother wasn't one of them", "my dog thinks it serves
  * five": said, but not meant. */
 static bool
@@ -108,12 +127,37 @@ is_meant(const struct maker *m, const struct said_yield *y)
 	return true;
 }
 
+/* The yield of the dish is one that stays, if it was said at all. */
+static void
+settle_yield(struct dish *d)
+{
+	for (size_t i = 0; i < d->yields_said; i++)
+		if (d->yield_said[i].place.span.beg == d->yield_place.span.beg)
+			return;
+	d->yield = (struct amount){0};
+	d->yield_unit = STR("");
+	if (!d->yields_said)
+		return;
+	d->yield = d->yield_said[0].value;
+	d->yield_unit = d->yield_said[0].unit;
+	d->yield_place = d->yield_said[0].place;
+}
+
+/* What is no yield at all goes; what was said in jest stays the dish's yield but
+ * contradicts nothing. */
 static void
 drop_yields(const struct maker *m, struct dish *d)
 {
-	size_t kept = 0;
+	size_t kept = 0, real = 0;
 
 	for (size_t i = 0; i < d->yields_said; i++)
+		if (!is_waiting_for(m, &d->yield_said[i]))
+			d->yield_said[real++] = d->yield_said[i];
+	if (real < d->yields_said) {
+		d->yields_said = real;
+		settle_yield(d);
+	}
+	for (size_t i = 0; i < real; i++)
 		if (is_meant(m, &d->yield_said[i]))
 			d->yield_said[kept++] = d->yield_said[i];
 	d->yields_said = kept;
@@ -163,6 +207,8 @@ is_reading(const struct maker *m, const struct measure *x)
 void
 details_fill(struct maker *m)
 {
+	struct namings n = {.v = {NULL, 0, 0}};
+
 	for (size_t i = 0; i < m->d->dishes; i++)
 		fill_dish(m, &m->d->dish[i]);
 	for (size_t i = 0; i < m->d->measures; i++) {
@@ -172,7 +218,8 @@ details_fill(struct maker *m)
 		if (is_reading(m, x))
 			x->role = ROLE_INTERNAL;
 	}
-	listed_fill(m);
-	asked_fill(m);
+	namings_find(m, &n);
+	listed_fill(m, &n);
+	asked_fill(m, &n);
 	told_fill(m);
 }

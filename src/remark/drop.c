@@ -120,6 +120,10 @@ is_comment(const struct maker *m, const struct step *s)
 		return true;
 	if (node_attribute(&m->c, verb, "thing").n == 0)
 		return false;
+	/* "they'll cook in the pie" */
+	for (uint32_t i = verb->beg; i < verb->end; i++)
+		if (token_is(m, i, "'ll") || token_is(m, i, "will"))
+			return true;
 	return token_has(m, verb->end, "FINEWORD") || token_is(m, verb->end, "again") ||
 	       is_conditional(m, verb->beg);
 }

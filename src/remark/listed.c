@@ -4,58 +4,7 @@
  * words stands in it, and one that is named again behind it is used, whatever
  * became of those words.
  */
-#include "remark/remarks.h"
-
-#include <stdlib.h>
-
-/* A food's key, and a token that names it. */
-struct naming {
-	struct str key;
-	uint32_t token;
-};
-
-struct namings {
-	VEC(struct naming) v;
-};
-
-static int
-order_namings(const void *left, const void *right)
-{
-	const struct naming *a = left, *b = right;
-	int by = str_order(a->key, b->key);
-
-	return by ? by : (a->token > b->token) - (a->token < b->token);
-}
-
-static void
-namings_find(const struct maker *m, struct namings *n)
-{
-	for (uint32_t i = 0; i < m->c.tokens.token.n; i++) {
-		struct str key = food_key(m, i);
-
-		if (key.n)
-			vec_push(m->a, &n->v, (struct naming){key, i});
-	}
-	if (n->v.n)
-		qsort(n->v.v, n->v.n, sizeof *n->v.v, order_namings);
-}
-
-/* The first that does not come before this one. */
-static size_t
-namings_at(const struct namings *n, struct naming wanted)
-{
-	size_t low = 0, high = n->v.n;
-
-	while (low < high) {
-		size_t mid = low + (high - low) / 2;
-
-		if (order_namings(&n->v.v[mid], &wanted) < 0)
-			low = mid + 1;
-		else
-			high = mid;
-	}
-	return low;
-}
+#include "remark/namings.h"
 
 /* The food is named in [beg, end), and not only to say that there is none. */
 static bool
@@ -129,34 +78,55 @@ head_of(struct str key)
 	return str_cut(key, beg, key.n);
 }
 
+static bool
+ends_with(struct str words, struct str end)
+{
+	return words.n >= end.n && str_is(str_cut(words, words.n - end.n, words.n), end);
+}
+
+/* No other food of the draft, and no dish, is called so. */
+static bool
+is_only_one(const struct maker *m, struct str head, const struct ingredient *in)
+{
+	for (size_t i = 0; i < m->d->dishes; i++) {
+		const struct dish *d = &m->d->dish[i];
+
+		if (ends_with(d->name, head))
+			return false;
+		for (size_t p = 0; p < d->parts; p++)
+			for (size_t k = 0; k < d->part[p].ingredients; k++)
+				if (&d->part[p].ingredient[k] != in &&
+				    ends_with(d->part[p].ingredient[k].key, head))
+					return false;
+	}
+	return true;
+}
+
 static void
 fill_ingredient(
     struct maker *m, const struct namings *n, struct span list, struct ingredient *in)
 {
-	uint32_t end = (uint32_t)m->c.tokens.token.n;
+	struct span later = {list.end, (uint32_t)m->c.tokens.token.n};
+	struct str head = head_of(in->key);
 
 	if (!in->listed)
 		in->listed =
 		    is_named_in(m, n, in->key, list) || is_within_word(m, in->key, list);
 	else if (!in->used)
-		in->used =
-		    is_named_in(m, n, in->key, (struct span){list.end, end}) ||
-		    is_named_in(m, n, head_of(in->key), (struct span){list.end, end}) ||
-		    is_named_by_colour(m, in, list.end);
+		in->used = is_named_in(m, n, in->key, later) ||
+			   (is_only_one(m, head, in) && is_named_in(m, n, head, later)) ||
+			   is_named_by_colour(m, in, list.end);
 }
 
 void
-listed_fill(struct maker *m)
+listed_fill(struct maker *m, const struct namings *n)
 {
-	struct namings n = {.v = {NULL, 0, 0}};
-
-	namings_find(m, &n);
 	for (size_t i = 0; i < m->d->dishes; i++) {
 		struct dish *d = &m->d->dish[i];
 		struct span list = list_of(m, d);
 
 		for (size_t p = 0; list.end && p < d->parts; p++)
 			for (size_t k = 0; k < d->part[p].ingredients; k++)
-				fill_ingredient(m, &n, list, &d->part[p].ingredient[k]);
+				fill_ingredient(m, n, list, &d->part[p].ingredient[k]);
 	}
 }

@@ -97,7 +97,7 @@ is_left_over(const struct maker *m, const struct node *n)
 	for (uint32_t i = n->beg; i < n->end; i++)
 		if (token_has(m, i, "PRON"))
 			return dish_has(
-			    m, turn_of(m, n->beg).dish, STR("meat,rice,stock,soup"));
+			    m, turn_of(m, n->beg).dish, STR("meat,rice,stock,soup,legume"));
 	return false;
 }
 
@@ -112,12 +112,36 @@ is_near(const struct maker *m, const struct node *n, struct str needs)
 	return false;
 }
 
+/* A negation since the last comma: "don't waste it, pour it over" forbids no
+ * pouring. */
+static bool
+is_forbidden(const struct maker *m, uint32_t token)
+{
+	for (uint32_t i = token; i-- > 0 && !token_has(m, i, "COMMA") &&
+				 !token_has(m, i, "STOP") && !token_has(m, i, "BREAK");)
+		if (token_has(m, i, "NEG"))
+			return true;
+	return false;
+}
+
+/* "whatever marinade's still in the bowl, ... brush it on" */
+static bool
+is_basted_after(const struct maker *m, const struct node *n)
+{
+	enum { REACH = 30 };
+
+	for (uint32_t i = n->end; i < n->end + REACH && i < m->c.tokens.token.n; i++)
+		if (token_has(m, i, "BASTING"))
+			return !is_forbidden(m, i);
+	return false;
+}
+
 /* Meat lay in it before, and it was neither boiled nor kept apart. */
 static bool
 held_raw_meat(const struct maker *m, const struct node *n)
 {
 	static const char *const safe[] = {"boil", "boiled", "boiling", "reserve",
-	    "reserved", "aside", "back", "kept", "simmer", "simmered", "fresh", "separate",
+	    "reserved", "aside", "kept", "simmer", "simmered", "fresh", "separate",
 	    "unused"};
 	uint32_t beg = n->beg > FOOD_REACH ? n->beg - FOOD_REACH : 0, end = n->end + NEAR;
 	bool lay = false;
@@ -127,9 +151,13 @@ held_raw_meat(const struct maker *m, const struct node *n)
 		      token_is(m, i, "marinating") || token_is(m, i, "marinated");
 	for (uint32_t i = beg; i < end && i < m->c.tokens.token.n; i++)
 		for (size_t w = 0; w < sizeof safe / sizeof *safe; w++)
-			if (token_is(m, i, safe[w]))
+			if (token_is(m, i, safe[w]) && !is_taken_back(m, i, false))
 				return false;
-	return lay && dish_has(m, turn_of(m, n->beg).dish, STR("meat"));
+	for (uint32_t i = beg; i < end && i < m->c.tokens.token.n; i++)
+		if (token_is(m, i, "back") && i > 0 && token_has(m, i - 1, "HOLDING"))
+			return false;
+	return lay && (!node_attribute(&m->c, n, "then").n || is_basted_after(m, n)) &&
+	       dish_has(m, turn_of(m, n->beg).dish, STR("meat"));
 }
 
 /* The time in its words is longer than perishable food may stay out. */
@@ -276,6 +304,7 @@ remark_draft(struct maker *m)
 				add_matched(&r, &l->node.v[i]);
 	}
 	remark_mishearings(&r);
+	remark_dimensions(&r);
 	if (r.remark.n)
 		qsort(r.remark.v, r.remark.n, sizeof *r.remark.v, order_remarks);
 	m->d->remark = r.remark.v;

@@ -75,12 +75,24 @@ told_at(const struct told *t, uint32_t token)
 
 enum { AROUND = 8 };
 
+static bool
+is_meanwhile(const struct maker *m, uint32_t token)
+{
+	struct span s = sentence_of(m, token);
+
+	for (uint32_t i = s.beg; i < token; i++)
+		if (token_is(m, i, "while") || token_is(m, i, "whilst"))
+			return true;
+	return false;
+}
+
 static void
 add_vague(const struct told *t, const struct node *n)
 {
 	struct stretch *x = told_at(t, n->beg);
 
-	if (x && !x->step->duration.present)
+	/* "while that cools down a bit, the sauce" */
+	if (x && !x->step->duration.present && !is_meanwhile(t->m, n->beg))
 		x->step->time_vague = true;
 }
 
@@ -222,18 +234,41 @@ is_putting(const struct maker *m, uint32_t token)
 	return false;
 }
 
-/* "Put it in the freezer": so it is cooled, for as long as is not said. */
+/* A time is said in the words of the step. */
+static bool
+has_time(const struct maker *m, const struct stretch *x)
+{
+	size_t i = measure_from(m, script_source(m->s, token_of(m, x->beg)->text).beg);
+
+	for (; i < m->d->measures; i++) {
+		const struct measure *d = &m->d->measure[i];
+
+		if (token_from(m, d->place.span.beg) >= x->end)
+			return false;
+		if (d->kind == MEASURE_DURATION)
+			return true;
+	}
+	return false;
+}
+
+/* "Put it in the freezer", "the dip goes in the fridge to chill": so it is
+ * cooled, for as long as is not said. */
 static void
 find_cold(const struct maker *m, const struct stretch *x)
 {
 	struct step *s = x->step;
 
-	if (s->duration.present || s->doneness.text.n || s->heats || s->preheats)
+	if (s->duration.present || s->doneness.text.n || s->heats || s->preheats ||
+	    has_time(m, x))
 		return;
 	for (uint32_t i = x->beg + 4; i < x->end; i++) {
-		const struct reading *r = token_reading(m, i, "TIMECUE");
+		bool cold =
+		    token_is(m, i, "freezer") ||
+		    (token_is(m, i, "fridge") && token_is(m, i + 1, "to") &&
+			(token_is(m, i + 2, "chill") || token_is(m, i + 2, "set") ||
+			    token_is(m, i + 2, "cool") || token_is(m, i + 2, "firm")));
 
-		if (r && token_is(m, i, "freezer") && token_has(m, i - 1, "DET") &&
+		if (cold && token_has(m, i - 1, "DET") &&
 		    token_has(m, i - 2, "PLACEPREP") &&
 		    (is_putting(m, i - 4) || is_putting(m, i - 3))) {
 			s->kind = STR("chill");

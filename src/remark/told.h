@@ -32,6 +32,10 @@ void drop_repeats(struct told *t);
 /* A node of kind `again`: the time of a step, named again. */
 void add_again(struct told *t, const struct node *n);
 
+/* heat.c: the appliance that the token names or implies; empty for none. */
+struct str appliance_named(const struct maker *m, uint32_t token);
+/* reading.c: readings inside and settings that were taken for each other. */
+void readings_fill(const struct told *t);
 /* heat.c: whether its appliance was named, and its heat told. */
 void heat_fill(const struct told *t);
 
