@@ -2,6 +2,7 @@
 /*
  * From talk to the findings about what is told twice: times, yields, claims.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #define BEANS "Today it's baked beans. Two cups of navy beans and a litre of water. "
@@ -134,5 +135,5 @@ main(void)
 	    cmocka_unit_test(test_implausible_time),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }

@@ -2,6 +2,7 @@
 /*
  * From talk to the findings about safety, and about values that do not agree.
  */
+#include "../support/hold.h"
 #include "talk.h"
 
 #define SKEWERS                                                                            \
@@ -113,5 +114,5 @@ main(void)
 	    cmocka_unit_test(test_unit_mismatch),
 	};
 
-	return cmocka_run_group_tests(tests, talk_setup, talk_teardown);
+	return cmocka_run_group_tests(tests, hold_grammar, drop_grammar);
 }
