@@ -62,6 +62,20 @@ weigh_part(const struct check *k, const struct part *p, struct judged *j)
 		weigh(k, &p->ingredient[i], false, j);
 }
 
+/* The step names another dish: "off come the koftas". */
+static void
+weigh_named(const struct check *k, const struct cursor *c, struct judged *j)
+{
+	for (size_t i = 0; i < k->draft->dishes && !j->class.n; i++) {
+		const struct dish *d = &k->draft->dish[i];
+
+		if (d == c->dish || !words_have(c->step->text, food_head(d->name)))
+			continue;
+		for (size_t p = 0; p < d->parts && !j->class.n; p++)
+			weigh_part(k, &d->part[p], j);
+	}
+}
+
 /* The step names no food, or only what others are cooked in or with. */
 static bool
 uses_little(const struct cursor *c)
@@ -88,6 +102,9 @@ judge(const struct check *k, const struct cursor *c)
 	weigh_part(k, c->part, &j);
 	for (size_t p = 0; p < c->dish->parts && !j.class.n; p++)
 		weigh_part(k, &c->dish->part[p], &j);
+	if (j.class.n)
+		return j;
+	weigh_named(k, c, &j);
 	if (j.class.n)
 		return j;
 	j.class = food_class_of_name(k, c->dish->name);
@@ -316,15 +333,6 @@ raise_caution(
 }
 
 static bool
-has_remark(const struct draft *d, enum remark_kind kind, int dish)
-{
-	for (size_t i = 0; i < d->remarks; i++)
-		if (d->remark[i].kind == kind && d->remark[i].dish == dish)
-			return true;
-	return false;
-}
-
-static bool
 remark_tells(const struct draft *d, struct str topic, int dish)
 {
 	for (size_t i = 0; i < d->remarks; i++)
@@ -375,113 +383,4 @@ check_unsafe_advice(struct check *k)
 	}
 	while (walk_step(&c))
 		check_washing(k, &c);
-}
-
-/* ---- raw-ingredient ------------------------------------------------------ */
-
-static void
-raise_raw(struct check *k, struct place at, struct spot spot, struct str food)
-{
-	finding_raise(k, at, spot,
-	    "%.*s is served raw and nobody is warned: the very young, the old, the "
-	    "pregnant and "
-	    "people with weak immunity should not have it. Say so, or use what is "
-	    "pasteurised or "
-	    "cooked; qualified advice comes first",
-	    SAY(food));
-}
-
-static bool
-is_heated_from(const struct part *p, struct place from)
-{
-	for (size_t i = 0; i < p->steps; i++)
-		if ((p->step[i].heats || word_in(p->step[i].kind, "heat")) &&
-		    !is_before(p->step[i].place, from))
-			return true;
-	return false;
-}
-
-/* What the part made goes into a step: *heated where that is cooked then. */
-static bool
-goes_into(const struct cursor *c, bool *heated)
-{
-	bool used = false;
-
-	for (size_t p = 0; p < c->dish->parts; p++)
-		for (size_t i = 0; i < c->dish->part[p].steps; i++) {
-			const struct step *s = &c->dish->part[p].step[i];
-
-			for (size_t u = 0; u < s->products; u++) {
-				if ((int)s->product[u] != c->at.part)
-					continue;
-				used = true;
-				*heated =
-				    *heated || is_heated_from(&c->dish->part[p], s->place);
-			}
-		}
-	return used;
-}
-
-/* Its name says that nothing in it is cooked. */
-static bool
-is_cold_sauce(const struct part *p)
-{
-	static const char *const names[] = {"mayonnaise", "mayo", "aioli", "icing",
-	    "dressing", "mousse", "eggnog", "tiramisu", "remoulade"};
-
-	for (size_t i = 0; i < sizeof names / sizeof *names; i++)
-		if (words_end(p->name, str_of(names[i])))
-			return true;
-	return false;
-}
-
-/* Surely not cooked: nothing is heated after it, or only what it does not go
- * into; a dish that is not made in parts is never heated at all. */
-static bool
-stays_raw(const struct cursor *c)
-{
-	/* a yolk is told where it goes in; a whole egg may be told of after the oven */
-	bool told = c->at.part > 0 || words_have(c->ingredient->key, STR("yolk"));
-	struct place from = told ? c->ingredient->place : (struct place){.span = {0, 0}};
-	bool heated = false;
-
-	if (c->part->steps == 0 || is_heated_from(c->part, from))
-		return false;
-	if (c->at.part > 0 && (is_cold_sauce(c->part) || goes_into(c, &heated)))
-		return !heated;
-	for (size_t p = 0; p < c->dish->parts; p++)
-		if (is_heated_from(&c->dish->part[p], from))
-			return false;
-	return true;
-}
-
-/* Egg that nothing cooks, in a dish of which nothing is remarked. */
-static bool
-is_raw_egg(const struct check *k, const struct cursor *c)
-{
-	return food_is(c->ingredient, "egg") && c->ingredient->used &&
-	       !c->ingredient->optional && !food_is_ready(k, c->ingredient) &&
-	       !has_remark(k->draft, REMARK_RAW_SERVED, c->at.dish) &&
-	       !has_remark(k->draft, REMARK_CAUTION, c->at.dish) && stays_raw(c);
-}
-
-void
-check_raw_ingredient(struct check *k)
-{
-	struct cursor c = walk(k->draft);
-	int last = -1; /* dish that was asked about: once is enough */
-
-	for (size_t i = 0; i < k->draft->remarks; i++) {
-		const struct remark *r = &k->draft->remark[i];
-
-		if (r->kind == REMARK_RAW_SERVED &&
-		    !has_remark(k->draft, REMARK_CAUTION, r->dish))
-			raise_raw(k, r->place, (struct spot){r->dish, r->part, r->step},
-			    r->detail.n ? r->detail : r->text);
-	}
-	while (walk_ingredient(&c))
-		if (c.at.dish != last && is_raw_egg(k, &c)) {
-			raise_raw(k, c.ingredient->place, c.at, c.ingredient->item);
-			last = c.at.dish;
-		}
 }

@@ -1,7 +1,8 @@
 /* SPDX-License-Identifier: ISC */
 /*
  * Slips of the tongue and of the captions: ranges the wrong way round, values
- * put right while speaking, sound-alikes, words that point at nothing.
+ * put right while speaking, sound-alikes, words that point at nothing, yields that
+ * are said twice and differ.
  */
 #include "check/facts.h"
 #include "check/food.h"
@@ -162,4 +163,76 @@ check_unclear_reference(struct check *k)
 		    "does it have another name?",
 		    SAY(r->text));
 	}
+}
+
+/* ---- conflicting-yield --------------------------------------------------- */
+
+static bool
+yields_agree(const struct said_yield *a, const struct said_yield *b)
+{
+	return ratio_order(a->value.min, b->value.max) <= 0 &&
+	       ratio_order(b->value.min, a->value.max) <= 0;
+}
+
+static struct str
+number_of(const struct check *k, const struct said_yield *y)
+{
+	struct amount bare = y->value;
+
+	bare.unit = NULL;
+	return say_amount(k, &bare);
+}
+
+/* The same, or one names the other closer: "ball", "meatball". */
+static bool
+same_pieces(struct str a, struct str b)
+{
+	return str_is(a, b) || (a.n > 3 && str_ends(b, a)) || (b.n > 3 && str_ends(a, b));
+}
+
+/* The first yield of the dish in the same unit. */
+static const struct said_yield *
+first_yield(const struct dish *d, const struct said_yield *y)
+{
+	for (size_t i = 0; &d->yield_said[i] != y; i++)
+		if (d->yield_said[i].value.known &&
+		    same_pieces(d->yield_said[i].unit, y->unit))
+			return &d->yield_said[i];
+	return NULL;
+}
+
+/* Whole pieces, at least one: "1.2 million of us" is none. */
+static bool
+is_yield(const struct said_yield *y)
+{
+	return y->value.known && y->value.min.den == 1 && y->value.min.num >= 1;
+}
+
+static void
+check_yields(struct check *k, const struct dish *d, int dish)
+{
+	for (size_t i = 1; i < d->yields_said; i++) {
+		const struct said_yield *then = &d->yield_said[i],
+					*first = first_yield(d, then);
+		struct str a, b;
+
+		if (!first || !is_yield(first) || !is_yield(then) ||
+		    yields_agree(first, then))
+			continue;
+		a = number_of(k, first);
+		b = number_of(k, then);
+		finding_raise(k, then->place, (struct spot){dish, -1, -1},
+		    "said to feed or make %.*s here, but %.*s before; the first is kept. "
+		    "Which one "
+		    "is right?",
+		    SAY(b), SAY(a));
+		finding_relate(k, first->place, "first said as %.*s", SAY(a));
+	}
+}
+
+void
+check_conflicting_yield(struct check *k)
+{
+	for (size_t i = 0; i < k->draft->dishes; i++)
+		check_yields(k, &k->draft->dish[i], (int)i);
 }

@@ -358,7 +358,8 @@ is_of_other_dish(const struct asked *q, const struct ingredient *in)
 				if (o->amount.known &&
 				    o->place.span.beg < in->place.span.beg &&
 				    (str_is(o->key, in->key) ||
-					str_starts(o->key, in->key)))
+					str_starts(o->key, in->key) ||
+					str_ends(o->key, in->key)))
 					return true;
 			}
 	return false;

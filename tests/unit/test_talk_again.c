@@ -31,6 +31,8 @@ test_conflicting_time(void **state)
 		      "fifteen minutes, drain them."},
 	    {0, ROAST "Roast the chicken at 350 fahrenheit for an hour and 15 minutes. So "
 		      "that was an hour and a quarter at 350, and it's done."},
+	    {1, "Today it's koftas. A pound of lamb mince. Fry the koftas for ten minutes. "
+		"That's the six minutes on the koftas, so off they come."},
 	    {0, PORK "Smoke it at 110 celsius for eight hours. That's your eight hours, so "
 		     "wrap it."},
 	    {0, ROLLS
@@ -91,6 +93,9 @@ test_conflicting_yield(void **state)
 	    {1, ROLLS "You'll get ten rolls. Bake them. That makes twelve rolls."},
 	    {1, "Today it's burgers. A pound of ground beef. Divide it into four. Fry them "
 		"for four minutes a side. And there's your six burgers."},
+	    {1, "Today it's meatballs. A pound of ground beef. Roll it into twenty little "
+		"balls. "
+		"Fry them till there's no pink. That's twenty four meatballs."},
 	    {0, ROLLS "That makes eight rolls. Bake them. And there's your eight rolls."},
 	    {0, ROAST "Roast it for an hour. Put it into cold water for five, and dry it. "
 		      "That'll feed six."},
