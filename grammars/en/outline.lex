@@ -272,6 +272,7 @@ tea
 supper
 side
 nibbles : mass
+sweet tooth
 # What a host counts the dishes by.
 @ THINGWORD
 things
@@ -309,6 +310,9 @@ lunches
 dinners
 plates
 bowls
+big bowls
+small bowls
+big plates
 servings
 serving
 portions

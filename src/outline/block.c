@@ -9,7 +9,6 @@
 #include "outline/outline.h"
 
 enum {
-	TAIL = 30,      /* tokens: the last words of a dish */
 	CLOSE = 14,     /* tokens: from a bare name to the first amount */
 	REACH = 30,     /* tokens: from the name to the first amount */
 	LENGTH = 60,    /* tokens: within which the amounts count */
@@ -17,9 +16,8 @@ enum {
 	RECIPE = 3      /* amounts of food that a recipe has at least */
 };
 
-/* "serves four", "makes a dozen" */
-static bool
-yields_between(const struct outline *o, uint32_t beg, uint32_t end)
+bool
+block_yields(const struct outline *o, uint32_t beg, uint32_t end)
 {
 	size_t lo = 0, hi = o->yield.n;
 
@@ -62,16 +60,13 @@ block_is_told(const struct outline *o, int dish, uint32_t token)
 	uint32_t beg = o->dish.v[dish].since;
 	uint32_t end = o->dish.v[dish].until > beg ? o->dish.v[dish].until : token;
 
-	return yields_between(o, beg, end) && memory_measured(o, token, token + CLOSE) == 0;
+	return block_yields(o, beg, end) && memory_measured(o, token, token + CLOSE) == 0;
 }
 
 bool
 block_is_over(const struct outline *o, uint32_t beg, uint32_t token)
 {
-	return yields_between(o, beg, token) || is_said_done(o, beg, token) ||
-	       (memory_measured(o, beg, token) >= RECIPE &&
-		   outline_aside(o, "close", "CLOSED",
-		       token > beg + TAIL ? token - TAIL : beg, token));
+	return block_yields(o, beg, token) || is_said_done(o, beg, token);
 }
 
 static bool

@@ -7,7 +7,7 @@
  */
 #include "outline/outline.h"
 
-enum { NEAR_MS = 12000, LEAD = 4, AGAIN_MAX = 200 };
+enum { NEAR_MS = 12000, LEAD = 4, AGAIN_MAX = 200, WORDS_MAX = 80 };
 
 /* Does the cook turn to it after the work has begun? */
 static bool
@@ -177,6 +177,31 @@ first_spoken(const struct outline *o)
 	return 0;
 }
 
+/* Names that are announced after a token and before the work. */
+static bool
+is_overview(const struct outline *o, uint32_t beg)
+{
+	for (size_t i = outline_opening(o, beg); i < o->openings.said.n; i++) {
+		const struct opening *x = &o->openings.said.v[i];
+		const struct planned *p = plan_find(&o->plan, x);
+
+		if (x->token >= o->content)
+			break;
+		if (p && p->main && p->announced && p->sort > NAME_TOOL)
+			return true;
+	}
+	return false;
+}
+
+uint32_t
+first_words(const struct outline *o)
+{
+	uint32_t beg = section_of(o, o->content);
+
+	return beg > 0 && o->content - beg < WORDS_MAX && !is_overview(o, beg) ? beg
+									       : o->content;
+}
+
 /* Where the work begins, or where the cook turns to a part just before it. */
 uint32_t
 first_part(const struct outline *o, const struct planned *p)
@@ -188,5 +213,5 @@ first_part(const struct outline *o, const struct planned *p)
 		    x->kind != OPENING_HEADING && x->sort == NAME_PART && is_near(o, x))
 			return plan_find(&o->plan, x) == p ? x->token : x->token - 1;
 	}
-	return o->content;
+	return first_words(o);
 }

@@ -212,6 +212,16 @@ by_token(const void *a, const void *b)
 	return rank(y) - rank(x);
 }
 
+/* "... with rice, and with that a salad" */
+static bool
+begins_anew(const struct chart *c, const struct opening *p, const struct opening *x)
+{
+	for (uint32_t i = p->end; i < x->token; i++)
+		if (title_token_is(c, i, "WITH"))
+			return true;
+	return false;
+}
+
 /* "with a gravy, Yorkshires, and carrots": after a comma, a dish is one more of
  * the list; "with chips and a salad": it goes with the first. */
 static bool
@@ -234,7 +244,8 @@ spread_with(struct openings *s, const struct chart *c)
 
 		if (p->kind == OPENING_WITH && x->kind == OPENING_ALSO &&
 		    x->token <= p->end + 3 && !title_token_is(c, p->end, "COLON") &&
-		    !title_token_is(c, x->token - 1, "ADV") && !is_of_list(s, c, i))
+		    !title_token_is(c, x->token - 1, "ADV") && !is_of_list(s, c, i) &&
+		    !begins_anew(c, p, x))
 			x->kind = OPENING_WITH;
 	}
 }

@@ -277,49 +277,15 @@ open_first(struct outline *o)
 	if (o->dish.n)
 		return best;
 	p = first_planned(o);
-	if (p && p->token < UINT32_MAX)
+	best = !p || p->weak || !p->announced ? nameless_told(o, p) : NULL;
+	if (best)
+		outline_turn(o, first_words(o), nameless_add(o, best, first_words(o)), 0);
+	else if (p && p->token < UINT32_MAX)
 		outline_turn(
 		    o, first_part(o, p), named_add_planned(o, p, first_part(o, p)), 0);
 	else if (p)
 		outline_turn(o, 0, named_add_planned(o, p, first_spoken(o)), 0);
 	return NULL;
-}
-
-/* How well a name that was only said in passing names the dish. */
-static int
-worth(const struct opening *x)
-{
-	static const int of_sort[] = {
-	    [NAME_MAYBE] = 3, [NAME_DISH] = 6, [NAME_EITHER] = 2, [NAME_PART] = 1};
-
-	if (x->sort < NAME_MAYBE || x->kind == OPENING_WITH)
-		return 0;
-	return of_sort[x->sort] * 2 +
-	       (x->kind != OPENING_MENTION && x->kind != OPENING_ALSO);
-}
-
-/* No name was announced: a dish that was said, else the title, else any. */
-static void
-name_unnamed(struct outline *o)
-{
-	const struct maker *m = o->m;
-	struct str name = m->s->title, head = STR("");
-	uint32_t at = o->content == UINT32_MAX ? 0 : o->content;
-	const struct opening *best = NULL;
-
-	for (size_t i = 0; i < o->openings.said.n; i++) {
-		const struct opening *x = &o->openings.said.v[i];
-
-		if (worth(x) > (best ? worth(best) : 0))
-			best = x;
-	}
-	if (best && (!name.n || best->sort == NAME_DISH)) {
-		name = best->name;
-		head = best->head;
-	}
-	if (!name.n)
-		name = STR("recipe");
-	outline_turn(o, 0, named_add_titled(o, name, head, at), 0);
 }
 
 /* ---- the walk --------------------------------------------------------------- */
@@ -477,7 +443,7 @@ outline_make(struct maker *m)
 	if (o.content != UINT32_MAX)
 		first = open_first(&o);
 	if (o.dish.n == 0)
-		name_unnamed(&o);
+		nameless_open(&o);
 	written_read(&o, first);
 	walk(&o);
 	close_off(&o);

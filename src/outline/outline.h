@@ -77,6 +77,8 @@ const struct opening *first_opening(const struct outline *o);
 const struct planned *first_planned(const struct outline *o);
 /* Where the work begins, or a part just before it; and the first words. */
 uint32_t first_part(const struct outline *o, const struct planned *p);
+/* Where what is said of the work begins: after a pause, else with the work. */
+uint32_t first_words(const struct outline *o);
 uint32_t first_spoken(const struct outline *o);
 
 /* The first opening at a token or after it: index, or how many there are. */
@@ -88,6 +90,19 @@ const struct node *outline_aside(const struct outline *o, const char *pass,
 
 /* From the token on, the cook is at this part of this dish; -1 at none. */
 void outline_turn(struct outline *o, uint32_t token, int dish, int part);
+
+/* nameless.c: the name that what was told from beg on is given before the end, and
+ * of the first dish, where p is what else it would be; NULL none. */
+const struct opening *nameless_told_in(const struct outline *o, uint32_t beg, uint32_t end);
+const struct opening *nameless_called(const struct outline *o, uint32_t beg, uint32_t end);
+const struct opening *nameless_told(const struct outline *o, const struct planned *p);
+/* Gives the food of [beg, end) that makes the dish: 2 meat or fish, 1 what fills,
+ * 0 there is none. */
+int nameless_food(const struct outline *o, uint32_t beg, uint32_t end, struct str *name);
+/* Adds the dish, which begins with the token. */
+int nameless_add(struct outline *o, const struct opening *x, uint32_t token);
+/* Opens the first dish, of which no name was announced. */
+void nameless_open(struct outline *o);
 
 /* dishes.c: gives the draft the dishes in which food was used; clauses and turns
  * of the others go to the dish before. */
@@ -129,6 +144,8 @@ bool block_opens(const struct outline *o, const struct opening *x);
 bool block_is_told(const struct outline *o, int dish, uint32_t token);
 /* Between the tokens the dish is told to its end: whom it serves, "that's it". */
 bool block_is_over(const struct outline *o, uint32_t beg, uint32_t token);
+/* Do they say how many it serves or makes: "serves four", "makes a dozen"? */
+bool block_yields(const struct outline *o, uint32_t beg, uint32_t end);
 /* "But flatbreads ...", ", her chutney ...", "a frittata": not "over the rice". */
 bool block_leads(const struct outline *o, const struct opening *x);
 
@@ -136,8 +153,10 @@ bool block_leads(const struct outline *o, const struct opening *x);
 bool section_begins(const struct outline *o, uint32_t token);
 /* The token that the section of a token begins with. */
 uint32_t section_of(const struct outline *o, uint32_t token);
-/* The name that what was told from beg on is given before the end; NULL none. */
-const struct opening *section_names(const struct outline *o, uint32_t beg, uint32_t end);
+/* Where the section that begins with a token ends. */
+uint32_t section_end(const struct outline *o, uint32_t beg);
+/* Do the last words before a pause end what was told since a token? */
+bool section_closes(const struct outline *o, uint32_t since, uint32_t end);
 /* Opens the dish that the section from a token on begins with, if it does. */
 bool section_opens(struct outline *o, uint32_t beg);
 

@@ -9,9 +9,10 @@
 #include "outline/outline.h"
 
 enum {
+	FEW = 4,           /* tokens: before a name that leads */
+	TAIL = 30,         /* tokens: the last words of a dish */
 	LEAD = 30,         /* tokens: in which the name is looked for */
 	LENGTH = 90,       /* tokens: within which the amounts count */
-	AFTER = 15,        /* tokens: from the name of what was told to the next amount */
 	SECTION_MAX = 600, /* tokens */
 	AHEAD_MAX = 400,   /* names looked ahead at */
 	SURE = 10,         /* strength of a name that no other replaces */
@@ -40,6 +41,26 @@ section_of(const struct outline *o, uint32_t token)
 	return token;
 }
 
+/* Before a pause less is needed: "that's it", "about six cups", "serve it hot". */
+bool
+section_closes(const struct outline *o, uint32_t since, uint32_t end)
+{
+	uint32_t tail = end > since + TAIL ? end - TAIL : since;
+
+	return outline_aside(o, "close", "CLOSED", tail, end) ||
+	       block_yields(o, since, end);
+}
+
+uint32_t
+section_end(const struct outline *o, uint32_t beg)
+{
+	uint32_t last = (uint32_t)o->m->c.tokens.token.n, i = beg + 1;
+
+	while (i < last && i < beg + SECTION_MAX && !section_begins(o, i))
+		i++;
+	return i;
+}
+
 /* The token after the first food with an amount, or the end of the section; at
  * most LEAD on. */
 static uint32_t
@@ -54,9 +75,31 @@ lead_end(const struct outline *o, uint32_t beg)
 	return end;
 }
 
+/* A dish that was said to go with another, or a word that no list has but the
+ * overview, that begins a section with amounts: a dish of its own. */
+static bool
+leads_alone(
+    const struct outline *o, const struct opening *x, const struct planned *p, uint32_t beg)
+{
+	if (!p || !p->announced || x->token > beg + FEW || !block_leads(o, x) ||
+	    memory_measured(o, x->end, x->end + LEAD) < 2)
+		return false;
+	return p->main ? p->sort == NAME_UNLISTED : p->sort == NAME_DISH;
+}
+
+/* "My mother's kheer takes a litre of milk ...": a dish by its name alone, in a
+ * section that is a recipe. */
+static bool
+leads_recipe(const struct outline *o, const struct opening *x, uint32_t beg)
+{
+	return x->sort == NAME_DISH && x->kind != OPENING_WITH && !x->raw && !x->bought &&
+	       !token_has(o->m, x->token, "ACTION") &&
+	       memory_measured(o, beg, section_end(o, beg)) >= RECIPE;
+}
+
 /* How well the name begins a dish; 0 not at all. */
 static int
-strength(const struct outline *o, const struct opening *x, bool closed)
+strength(const struct outline *o, const struct opening *x, uint32_t beg, bool closed)
 {
 	const struct planned *p = plan_find(&o->plan, x);
 	bool awaited = named_is_awaited(o, p);
@@ -68,6 +111,10 @@ strength(const struct outline *o, const struct opening *x, bool closed)
 		return 0;
 	if (awaited && (x->sort > NAME_FOOD || !p->weak || closed))
 		return 20 + (int)x->sort;
+	if (leads_alone(o, x, p, beg))
+		return 15;
+	if (!closed && (!p || p->main) && leads_recipe(o, x, beg))
+		return 12;
 	if (!closed || (p && !p->main) || x->pantry || x->kind == OPENING_WITH ||
 	    (x->kind < OPENING_TODAY && !block_leads(o, x)))
 		return 0;
@@ -100,7 +147,8 @@ leading(const struct outline *o, uint32_t beg, bool closed, bool *part)
 		*part = *part || (x->kind >= OPENING_TOPIC &&
 				     (x->sort == NAME_PART || x->sort == NAME_EITHER));
 		*part = *part || (x->kind >= OPENING_BARE && named_dish(o, x) >= 0);
-		if (strength(o, x, closed) > (best ? strength(o, best, closed) : 0))
+		if (strength(o, x, beg, closed) >
+		    (best ? strength(o, best, beg, closed) : 0))
 			best = x;
 	}
 	return best && memory_measured(o, best->token, best->token + LENGTH) > 0 ? best
@@ -140,36 +188,6 @@ awaited(const struct outline *o, uint32_t beg)
 										 : NULL;
 }
 
-/* "There's your green goddess", "that's spiced lentil soup": said of what was
- * told from beg on, and of nothing that follows. */
-const struct opening *
-section_names(const struct outline *o, uint32_t beg, uint32_t end)
-{
-	for (size_t i = outline_opening(o, beg); i < o->openings.said.n; i++) {
-		const struct opening *x = &o->openings.said.v[i];
-
-		if (x->token >= end)
-			break;
-		if ((x->kind == OPENING_DONE || x->kind == OPENING_TODAY) && !x->raw &&
-		    (x->sort == NAME_DISH || (x->sort > NAME_FOOD && !x->lone)) &&
-		    !x->bought && memory_measured(o, beg, x->token) >= RECIPE &&
-		    memory_measured(o, x->end, x->end + AFTER) == 0)
-			return x;
-	}
-	return NULL;
-}
-
-/* Where the next section begins that has amounts. */
-static uint32_t
-section_end(const struct outline *o, uint32_t beg)
-{
-	uint32_t last = (uint32_t)o->m->c.tokens.token.n, i = beg + 1;
-
-	while (i < last && i < beg + SECTION_MAX && !section_begins(o, i))
-		i++;
-	return i;
-}
-
 /* The dish that a section begins without its name: the one that waits, or the
  * one that it is called in the end. */
 static int
@@ -177,26 +195,45 @@ add_nameless(struct outline *o, uint32_t beg)
 {
 	const struct planned *p = awaited(o, beg);
 	uint32_t end = section_end(o, beg);
-	const struct opening *x = section_names(o, beg, end);
+	const struct opening *x = nameless_told_in(o, beg, end);
 
 	if (memory_measured(o, beg, end) < 2)
 		return -1;
-	if (x && named_dish(o, x) < 0 && (!p || p->weak)) {
-		int dish = named_add(o, x);
+	if (!x)
+		x = nameless_called(o, beg, end);
+	if (x && named_dish(o, x) < 0 && (!p || p->weak))
+		return nameless_add(o, x, beg);
+	if (p && !p->weak)
+		return named_add_planned(o, p, beg);
+	return -1;
+}
 
-		o->dish.v[dish].token = beg;
-		return dish;
-	}
-	return p && !p->weak ? named_add_planned(o, p, beg) : -1;
+/* "Now six chicken thighs ...", with no name at all: its main food. */
+static int
+add_food(struct outline *o, uint32_t beg)
+{
+	uint32_t end = section_end(o, beg);
+	struct str food = STR("");
+
+	if (memory_measured(o, beg, end) < RECIPE || nameless_food(o, beg, end, &food) < 2)
+		return -1;
+	return named_add_titled(o, food, food, beg);
 }
 
 /* "Third pot. Eight chicken thighs": where no dish is told in several of them. */
 static bool
 is_numbered(const struct outline *o, uint32_t beg)
 {
-	const struct named *now = &o->dish.v[o->now_dish];
+	return !plan_is_clear(&o->plan) &&
+	       outline_aside(o, "close", "NUMBERED", beg, beg + 5);
+}
 
-	return !now->announced && outline_aside(o, "close", "NUMBERED", beg, beg + 5);
+static bool
+is_closed(const struct outline *o, uint32_t since, uint32_t beg)
+{
+	return is_numbered(o, beg) ||
+	       outline_aside(o, "close", "COURSED", beg, beg + FEW) ||
+	       block_is_over(o, since, beg) || section_closes(o, since, beg);
 }
 
 bool
@@ -210,10 +247,12 @@ section_opens(struct outline *o, uint32_t beg)
 	if (!now || memory_measured(o, now->since, beg) < RECIPE ||
 	    memory_measured(o, beg, beg + LENGTH) < 2)
 		return false;
-	closed = is_numbered(o, beg) || block_is_over(o, now->since, beg);
+	closed = is_closed(o, now->since, beg);
 	x = leading(o, beg, closed, &part);
-	if (closed && !part && (!x || strength(o, x, true) < SURE))
+	if (closed && !part && (!x || strength(o, x, beg, true) < SURE))
 		dish = add_nameless(o, beg);
+	if (closed && !part && !x && dish < 0)
+		dish = add_food(o, beg);
 	if (dish < 0 && !x)
 		return false;
 	if (dish < 0)

@@ -40,6 +40,18 @@ last_word(struct str s)
 	return str_cut(s, at, s.n);
 }
 
+/* "it's raining, hot hot onion pakora": an unlisted verb or adverb, a doubled word. */
+static bool
+is_talk(const struct chart *c, uint32_t i)
+{
+	struct str word = title_token(c, i)->norm;
+
+	if (i + 1 < c->tokens.token.n && str_is(word, title_token(c, i + 1)->norm))
+		return true;
+	return title_token_is(c, i, "UNLISTED") &&
+	       (str_ends(word, STR("ing")) || str_ends(word, STR("ly")));
+}
+
 /* Words that a title does without: "our", "a quick", "regular old". */
 bool
 title_drops(const struct chart *c, uint32_t i)
@@ -51,7 +63,7 @@ title_drops(const struct chart *c, uint32_t i)
 	for (size_t k = 0; k < sizeof classes / sizeof *classes; k++)
 		if (title_token_is(c, i, classes[k]))
 			return true;
-	return lexeme_has(title_lexeme(c, e, "DISHMOD"), "praise") ||
+	return is_talk(c, i) || lexeme_has(title_lexeme(c, e, "DISHMOD"), "praise") ||
 	       title_token_is(c, i, "COURSE") ||
 	       lexeme_has(title_lexeme(c, e, "FOODMOD"), "vague") ||
 	       lexeme_has(title_lexeme(c, e, "FOODMOD"), "size");
@@ -128,17 +140,31 @@ title_names_food(const struct chart *c, uint32_t beg, uint32_t end)
 }
 
 static struct str
-head_of(const struct chart *c, const struct token *last)
+head_in(const struct chart *c, const struct entry *e)
 {
 	static const char *const classes[] = {"DISH", "DISHFOOD", "PARTHEAD", "FOOD"};
 
 	for (size_t i = 0; i < sizeof classes / sizeof *classes; i++) {
-		const struct lexeme *l = title_lexeme(c, last->entry, classes[i]);
+		const struct lexeme *l = title_lexeme(c, e, classes[i]);
 
 		if (l)
-			return last_word(l->lemma);
+			return l->lemma;
 	}
-	return last_word(last->norm);
+	return STR("");
+}
+
+/* The last word in the singular: "bean" of "green beans", one entry. */
+static struct str
+head_of(const struct chart *c, const struct token *last)
+{
+	struct str head = head_in(c, last->entry), word = last_word(head), single;
+
+	if (!head.n)
+		return last_word(last->norm);
+	if (word.n == head.n)
+		return head;
+	single = head_in(c, lexicon_find(&c->g->lexicon, lexicon_key(c->arena, word)));
+	return single.n && str_find_char(single, ' ') == single.n ? single : word;
 }
 
 /* A food that is never made a dish of. */

@@ -195,16 +195,45 @@ last_is(const struct lexer *x, const char *class_name)
 	       classset_has(&x->raw.token.v[n - 1].entry->classes, id);
 }
 
-/* "that'll feed six", "makes twelve" */
+/* Does the cue begin with a word of the class? */
+static bool
+begins_with(const struct lexer *x, const struct cue *c, const char *class_name)
+{
+	struct str s = str_trim(str_cut(x->text, c->text.beg, c->text.end));
+	unsigned id = grammar_class(x->g, class_name);
+	const struct entry *e;
+	size_t n = 0;
+
+	while (n < s.n && is_alpha(s.p[n]))
+		n++;
+	e = n ? lexicon_find(&x->g->lexicon, lexicon_key(x->a, str_cut(s, 0, n))) : NULL;
+	return e && id < CLASSES_MAX && classset_has(&e->classes, id);
+}
+
+/* "that'll feed 6" */
 static bool
 is_told_how_many(const struct lexer *x)
 {
 	unsigned id = grammar_class(x->g, "SERVES");
 	size_t n = x->raw.token.n;
 
-	return n > 1 && id < CLASSES_MAX &&
-	       classset_has(&x->raw.token.v[n - 2].entry->classes, id) &&
-	       (last_is(x, "CARDWORD") || last_is(x, "DIGITS"));
+	return n > 1 && id < CLASSES_MAX && last_is(x, "DIGITS") &&
+	       classset_has(&x->raw.token.v[n - 2].entry->classes, id);
+}
+
+/* Before a pause: "feeds six", but not "and six | tablespoons of" */
+static bool
+ends_in_number(const struct lexer *x, const struct cue *c)
+{
+	static const char *const on[] = {
+	    "UNIT", "TIMEUNIT", "LENGTHUNIT", "DEGREE", "CARDWORD", "SCALE"};
+
+	if (!last_is(x, "CARDWORD"))
+		return is_told_how_many(x);
+	for (size_t i = 0; i < sizeof on / sizeof *on; i++)
+		if (begins_with(x, c, on[i]))
+			return false;
+	return true;
 }
 
 /* A short unit's full stop is no end of a sentence: "2 tbsp. of". */
@@ -304,7 +333,7 @@ parts(const struct lexer *x, const struct cue *c)
 	if (c->kind != CUE_SPEECH || before->kind != CUE_SPEECH)
 		return true;
 	return c->paragraph &&
-	       (is_told_how_many(x) || (!last_is(x, "JOINS") && !last_is(x, "DIGITS")));
+	       (ends_in_number(x, c) || (!last_is(x, "JOINS") && !last_is(x, "DIGITS")));
 }
 
 static bool

@@ -78,10 +78,13 @@ a_setting_stays_until_it_is_changed(void **state)
 	    {"Heat the oven to 425. Roast the carrots for ten minutes. Turn the oven down "
 	     "to 350 and roast them for twenty minutes more.",
 		"heat in oven at 425 fahrenheit; roast in oven at 425 fahrenheit, as "
-		"before; roast in oven at 350 fahrenheit"},
+		"before; turn the oven down in oven at 350 fahrenheit; roast in oven at "
+		"350 "
+		"fahrenheit, as before"},
 	    {"Heat the oil to 350. Fry the chicken for eight minutes.",
 		"fry in fryer at 350 fahrenheit of oil"},
-	    {"Put a pan on medium heat. Fry the onions for five minutes.", "fry in stove on medium"},
+	    {"Put a pan on medium heat. Fry the onions for five minutes.",
+		"fry in stove on medium"},
 	    {"Air fry the potatoes at 400 for fifteen minutes.",
 		"air-fry in air-fryer at 400 fahrenheit"},
 	    {"Chop an onion. Toss the salad.", ""},
