@@ -94,6 +94,24 @@ heat_take(struct stepper *k, const struct deed *d)
 	}
 }
 
+void
+heat_prolong(struct stepper *k, struct deed *d)
+{
+	struct part *p = part_now(k);
+	struct step *s = p->steps && k->heated < p->steps ? &p->step[k->heated] : NULL;
+
+	if (k->open && k->step.duration.known && k->step.heats)
+		s = &k->step;
+	if (!s || k->told_apart || !d->more || !d->duration.known || !d->heats ||
+	    d->foods ||
+	    (d->appliance && s->appliance &&
+		!str_is(str_of(d->appliance), str_of(s->appliance))))
+		return;
+	s->duration.min_ms += d->duration.min_ms;
+	s->duration.max_ms += d->duration.max_ms;
+	d->duration.present = d->duration.known = d->heats = false;
+}
+
 /* Is the heat of the appliance told in degrees or by itself, not by a flame? */
 static bool
 has_no_flame(const char *appliance)

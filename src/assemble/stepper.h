@@ -99,6 +99,9 @@ void pending_push(struct stepper *k, const struct mention *x, const struct node 
 
 /* heat.c: the step takes its heat, or that which was set for it before. */
 void heat_take(struct stepper *k, const struct deed *d);
+/* heat.c: "take the lid off and give it another thirty minutes": the heat of a step that
+ * is closed goes on; its time is told there in all. */
+void heat_prolong(struct stepper *k, struct deed *d);
 /* heat.c: the setting of a clause that makes no sentence of its own: "and up goes
  * the oven to two-twenty". */
 void heat_turn(struct stepper *k, const struct deed *d);

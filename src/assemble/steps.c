@@ -137,26 +137,6 @@ goes_on(const struct stepper *k, const struct deed *d)
 		   (str_is_z(d->kind, "flip") && !d->duration.present));
 }
 
-/* "take the lid off and give it another thirty minutes": the heat of a step that
- * is closed goes on; its time is told there in all. */
-static void
-prolong(struct stepper *k, struct deed *d)
-{
-	struct part *p = part_now(k);
-	struct step *s = p->steps && k->heated < p->steps ? &p->step[k->heated] : NULL;
-
-	if (k->open && k->step.duration.known && k->step.heats)
-		s = &k->step;
-	if (!s || k->told_apart || !d->more || !d->duration.known || !d->heats ||
-	    d->foods ||
-	    (d->appliance && s->appliance &&
-		!str_is(str_of(d->appliance), str_of(s->appliance))))
-		return;
-	s->duration.min_ms += d->duration.min_ms;
-	s->duration.max_ms += d->duration.max_ms;
-	d->duration.present = d->duration.known = d->heats = false;
-}
-
 static struct writing
 writing_of(const struct stepper *k, const struct clause *q, const struct deed *d)
 {
@@ -218,7 +198,7 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	if (goes_on(k, d))
 		k->full = false;
 	else if (s.n)
-		prolong(k, &own);
+		heat_prolong(k, &own);
 	step_add(k, s, at);
 	waiting = k->pendings;
 	gather_things(k, q, d);
