@@ -90,17 +90,9 @@ is_seasoning(const struct mention *x)
 static bool
 turns_within(const struct maker *m, uint32_t beg, uint32_t end)
 {
-	size_t low = 0, high = m->turn.n;
+	size_t first = beg ? turns_up_to(m, beg - 1) : 0;
 
-	while (low < high) {
-		size_t mid = low + (high - low) / 2;
-
-		if (m->turn.v[mid].token < beg)
-			low = mid + 1;
-		else
-			high = mid;
-	}
-	return low < m->turn.n && m->turn.v[low].token < end;
+	return first < m->turn.n && m->turn.v[first].token < end;
 }
 
 /* Is the node part of a dish's name, said where the cook turns to it? */
@@ -177,17 +169,15 @@ is_beside(const struct stepper *k, const struct clause *q, const struct node *fo
 {
 	const struct chart *c = &k->m->c;
 	const struct node *top = chart_top(c)->node.v;
-
 	static const char *const kinds[] = {
 	    "add", "coat", "season", "garnish", "mix", "heat"};
 
 	for (uint32_t i = q->beg; i < q->end && top[i].end <= food->beg; i++) {
 		const struct reading *r = node_reading(c, &top[i], "ACTION_ING");
-		bool takes = false;
 
-		for (size_t j = 0; r && j < sizeof kinds / sizeof *kinds; j++)
-			takes = takes || str_is_z(lexeme_get(r->lexeme, "kind"), kinds[j]);
-		if (node_is(c, &top[i], "VING") && !takes)
+		if (node_is(c, &top[i], "VING") &&
+		    !(r && str_is_any(lexeme_get(r->lexeme, "kind"), kinds,
+			       sizeof kinds / sizeof *kinds)))
 			return true;
 	}
 	return false;

@@ -5,25 +5,27 @@
  */
 #include "assemble/stepper.h"
 
+/* NULL where the appliance was not set. */
 static struct setting *
-setting_of(struct stepper *k, const char *appliance)
+setting_find(struct stepper *k, const char *appliance)
 {
 	for (size_t i = 0; i < k->settings; i++)
 		if (str_is(str_of(k->setting[i].appliance), str_of(appliance)))
 			return &k->setting[i];
+	return NULL;
+}
+
+static struct setting *
+setting_of(struct stepper *k, const char *appliance)
+{
+	struct setting *found = setting_find(k, appliance);
+
+	if (found)
+		return found;
 	if (k->settings == SETTINGS_MAX)
 		return &k->setting[SETTINGS_MAX - 1];
 	k->setting[k->settings] = (struct setting){.appliance = appliance};
 	return &k->setting[k->settings++];
-}
-
-static bool
-setting_is_known(const struct stepper *k, const char *appliance)
-{
-	for (size_t i = 0; i < k->settings; i++)
-		if (str_is(str_of(k->setting[i].appliance), str_of(appliance)))
-			return true;
-	return false;
 }
 
 bool
@@ -38,6 +40,14 @@ static bool
 says_again(const struct deed *d, const struct temperature *set)
 {
 	return d->restates && !d->named && set->unit && d->temperature.unit != set->unit;
+}
+
+/* Are degrees told that an appliance or its oil is set to? */
+static bool
+sets_degrees(const struct deed *d)
+{
+	return d->temperature.unit &&
+	       (d->temperature.role == ROLE_APPLIANCE || d->temperature.role == ROLE_OIL);
 }
 
 /* The appliance that the clause's setting is for. */
@@ -63,9 +73,7 @@ heat_turn(struct stepper *k, const struct deed *d)
 {
 	const char *target = target_of(d, appliance_of(k, d));
 
-	if (d->temperature.unit &&
-	    (d->temperature.role == ROLE_APPLIANCE || d->temperature.role == ROLE_OIL) &&
-	    !says_again(d, &setting_of(k, target)->temperature)) {
+	if (sets_degrees(d) && !says_again(d, &setting_of(k, target)->temperature)) {
 		k->now.last = target;
 		*setting_of(k, target) = (struct setting){target, d->temperature, d->heats};
 	}
@@ -81,9 +89,7 @@ heat_take(struct stepper *k, const struct deed *d)
 		s->appliance = appliance;
 	if (d->temperature.present) {
 		heat_turn(k, d);
-		if (!s->appliance && d->temperature.unit &&
-		    (d->temperature.role == ROLE_APPLIANCE ||
-			d->temperature.role == ROLE_OIL))
+		if (!s->appliance && sets_degrees(d))
 			s->appliance = target_of(d, appliance);
 		if (!s->temperature.unit)
 			s->temperature = d->temperature;
@@ -189,7 +195,7 @@ heat_turn_to_dish(struct stepper *k, int dish)
 	}
 	k->now = back->now;
 	for (size_t i = 0; i < back->settings; i++)
-		if (!setting_is_known(k, back->setting[i].appliance))
+		if (!setting_find(k, back->setting[i].appliance))
 			*setting_of(k, back->setting[i].appliance) = back->setting[i];
 }
 

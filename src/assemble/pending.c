@@ -93,22 +93,13 @@ pending_flush(struct stepper *k)
 	k->pendings = 0;
 }
 
-static bool
-is_one_of(struct str kind, const char *const *kinds, size_t count)
-{
-	for (size_t i = 0; i < count; i++)
-		if (str_is_z(kind, kinds[i]))
-			return true;
-	return false;
-}
-
 /* What is done to a food before it goes in with the rest: "peel it". */
 static bool
 prepares(const struct deed *d)
 {
 	static const char *const kinds[] = {"cut", "wash", "drain"};
 
-	return is_one_of(d->kind, kinds, sizeof kinds / sizeof *kinds);
+	return str_is_any(d->kind, kinds, sizeof kinds / sizeof *kinds);
 }
 
 /* What is done to foods as they come in; the oven is not turned off to them. */
@@ -119,7 +110,7 @@ takes_in(const struct deed *d)
 	    "move", "add", "season", "coat", "soak", "marinate", "garnish", "finish"};
 
 	return !d->kind.n || lexeme_has(d->lexeme, "warms") ||
-	       is_one_of(d->kind, kinds, sizeof kinds / sizeof *kinds) ||
+	       str_is_any(d->kind, kinds, sizeof kinds / sizeof *kinds) ||
 	       str_ends(d->action, STR(" in")) || str_ends(d->action, STR(" through"));
 }
 
@@ -130,7 +121,7 @@ takes_all(const struct deed *d)
 	static const char *const kinds[] = {
 	    "mix", "heat", "shape", "rest", "chill", "prove"};
 
-	return is_one_of(d->kind, kinds, sizeof kinds / sizeof *kinds);
+	return str_is_any(d->kind, kinds, sizeof kinds / sizeof *kinds);
 }
 
 /* Does the clause say "them", "those"? */
@@ -203,9 +194,9 @@ only_food(const struct part *p)
 		const struct ingredient *in = &p->ingredient[i];
 
 		if (!in->used ||
-		    is_one_of(in->group, groups, sizeof groups / sizeof *groups))
+		    str_is_any(in->group, groups, sizeof groups / sizeof *groups))
 			continue;
-		if (only >= 0 || is_one_of(in->group, fats, sizeof fats / sizeof *fats))
+		if (only >= 0 || str_is_any(in->group, fats, sizeof fats / sizeof *fats))
 			return -1;
 		only = (int)i;
 	}

@@ -205,11 +205,11 @@ write_clause(struct stepper *k, const struct clause *q, const struct deed *d)
 	k->pendings = waiting;
 	if (s.n || own.duration.present)
 		take_deed(k, &own);
+	else if (d->temperature.present)
+		heat_turn(k, d);
 	k->step.beside = k->step.beside || (beside && s.n);
 	if (own.heats && own.duration.known)
 		k->told_apart = false;
-	else if (d->temperature.present)
-		heat_turn(k, d);
 }
 
 static void

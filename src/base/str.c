@@ -87,3 +87,12 @@ str_to_u64(struct str s, uint64_t *out)
 	*out = v;
 	return true;
 }
+
+bool
+str_is_any(struct str s, const char *const *words, size_t count)
+{
+	for (size_t i = 0; i < count; i++)
+		if (str_is_z(s, words[i]))
+			return true;
+	return false;
+}

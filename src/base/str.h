@@ -84,6 +84,8 @@ to_upper(char c)
 	return is_lower(c) ? (char)(c - 32) : c;
 }
 
+/* Is s one of the words? */
+bool str_is_any(struct str s, const char *const *words, size_t count);
 /* The part [beg, end) of s, clipped to it. */
 static inline struct str
 str_cut(struct str s, size_t beg, size_t end)

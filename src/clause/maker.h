@@ -76,6 +76,8 @@ const char *region_of(const struct chart *c);
 /* place.c: where a run of tokens stands. */
 struct place place_of(const struct maker *m, uint32_t token_beg, uint32_t token_end);
 struct place place_of_node(const struct maker *m, const struct node *n);
+/* How many turns stand at the token or before it. */
+size_t turns_up_to(const struct maker *m, uint32_t token);
 /* Has the token, where there is one, a reading in the class? */
 bool token_has(const struct maker *m, uint32_t token, const char *class_name);
 /* The measure that is said in these source bytes; NULL where there is none. */

@@ -93,3 +93,19 @@ token_has(const struct maker *m, uint32_t token, const char *class_name)
 	return id < CLASSES_MAX && token < m->c.tokens.token.n &&
 	       classset_has(&m->c.tokens.token.v[token].entry->classes, id);
 }
+
+size_t
+turns_up_to(const struct maker *m, uint32_t token)
+{
+	size_t low = 0, high = m->turn.n;
+
+	while (low < high) {
+		size_t mid = low + (high - low) / 2;
+
+		if (m->turn.v[mid].token <= token)
+			low = mid + 1;
+		else
+			high = mid;
+	}
+	return low;
+}

@@ -37,9 +37,8 @@ is_inert(const struct cutter *k, uint32_t at)
 
 	if (lexeme_has(k->now.action, "passive"))
 		return false;
-	for (size_t i = 0; i < sizeof kinds / sizeof *kinds; i++)
-		if (str_is_z(kind, kinds[i]))
-			return true;
+	if (str_is_any(kind, kinds, sizeof kinds / sizeof *kinds))
+		return true;
 	/* "let it sit half an hour, then 275 degrees for three hours" */
 	return is_node(k, at, "TEMP") &&
 	       (str_is_z(kind, "rest") || str_is_z(kind, "cool") ||

@@ -46,16 +46,8 @@ names_dish(const struct maker *m, uint32_t token, const struct dish *d)
 static int
 dish_at(const struct maker *m, uint32_t token)
 {
-	size_t lo = 0, hi = m->turn.n;
+	size_t lo = turns_up_to(m, token);
 
-	while (lo < hi) {
-		size_t mid = lo + (hi - lo) / 2;
-
-		if (m->turn.v[mid].token <= token)
-			lo = mid + 1;
-		else
-			hi = mid;
-	}
 	while (lo > 0 && m->turn.v[lo - 1].dish < 0)
 		lo--;
 	return lo > 0 ? m->turn.v[lo - 1].dish : m->d->dishes ? 0 : -1;

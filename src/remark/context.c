@@ -62,18 +62,10 @@ struct turn
 turn_of(const struct maker *m, uint32_t token)
 {
 	struct turn found = {0, -1, -1};
-	size_t low = 0, high = m->turn.n;
+	size_t turns = turns_up_to(m, token);
 
-	while (low < high) {
-		size_t mid = low + (high - low) / 2;
-
-		if (m->turn.v[mid].token <= token)
-			low = mid + 1;
-		else
-			high = mid;
-	}
-	if (low)
-		found = m->turn.v[low - 1];
+	if (turns)
+		found = m->turn.v[turns - 1];
 	if (found.dish < 0 && m->d->dishes == 1)
 		found = (struct turn){0, 0, 0};
 	return found;

@@ -144,6 +144,8 @@ str_finds_the_first(void **state)
 	assert_int_equal(str_find(STR("a pan, a pan"), STR("pan")), 2);
 	assert_int_equal(str_find(STR("a pan"), STR("pot")), 5);
 	assert_int_equal(str_find(STR("pa"), STR("pan")), 2);
+	assert_true(str_is_any(STR("fry"), (const char *const[]){"bake", "fry"}, 2));
+	assert_false(str_is_any(STR("fr"), (const char *const[]){"bake", "fry"}, 2));
 	assert_int_equal(str_find_char(STR("1:15"), ':'), 1);
 	assert_int_equal(str_find_char(STR("115"), ':'), 3);
 	assert_int_equal(str_find_char((struct str){NULL, 0}, ':'), 0);
