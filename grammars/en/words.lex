@@ -1179,6 +1179,10 @@ in one layer = in a single layer, single layer
 
 # Things about food that an object may be, besides foods and tools.
 @ THING noun
+fingertip
+hand
+forearm
+fist
 excess : mass
 back
 top

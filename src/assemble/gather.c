@@ -394,13 +394,16 @@ add_amount_alone(struct stepper *k, const struct clause *q, uint32_t at)
 {
 	struct mention x = k->last;
 	uint32_t token = chart_top(&k->m->c)->node.v[at].beg;
+	uint32_t apart;
 	bool counted;
 
-	if (!x.item.n || token > x.node->end + APART_MAX || q->kind == CLAUSE_CHAT ||
-	    q->kind == CLAUSE_NOT || q->other || !amount_alone(k->m, q, at, &x.amount))
+	if (!x.item.n || q->kind == CLAUSE_CHAT || q->kind == CLAUSE_NOT || q->other ||
+	    !amount_alone(k->m, q, at, &x.amount))
 		return;
+	apart = token - x.node->end;
 	counted = !x.amount.unit || x.amount.unit->dimension == DIM_COUNT;
-	if (counted && token > x.node->end + COUNT_APART_MAX)
+	/* "you want two hundred and fifty grams": of what was spoken of, however long */
+	if (counted ? apart > COUNT_APART_MAX : apart > APART_MAX && q->kind != CLAUSE_HAVE)
 		return;
 	k->said = x.amount;
 	x.node = &chart_top(&k->m->c)->node.v[at];

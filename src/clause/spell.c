@@ -145,7 +145,9 @@ has_all(const struct cutter *k, uint32_t *past)
 	/* "switch off the flame" */
 	if ((is_raw(k, &k->top->node.v[*past], "DET") ||
 		is_raw(k, &k->top->node.v[*past], "ART")) &&
-	    is_raw(k, &k->top->node.v[*past + 1], "THING") && *past + 2 < k->top->node.n) {
+	    *past + 2 < k->top->node.n &&
+	    (is_raw(k, &k->top->node.v[*past + 1], "THING") ||
+		is_node(k, *past + 1, "EQ"))) {
 		*past += 2;
 		return true;
 	}
@@ -159,7 +161,8 @@ bool
 spell_lists(const struct cutter *k, uint32_t at, uint32_t *from)
 {
 	static const char *const joins[] = {"PREP", "AND", "OR", "COMMA", "COLON", "DASH"};
-	static const char *const apart[] = {"COMMA", "AND", "FILLER", "MARK"};
+	static const char *const apart[] = {
+	    "COMMA", "AND", "FILLER", "MARK", "CALL", "ADV"};
 	uint32_t past, place;
 	struct field_nodes f;
 
@@ -172,7 +175,7 @@ spell_lists(const struct cutter *k, uint32_t at, uint32_t *from)
 	       is_any_of(k, *from - 1, (const char *const[]){"FILLER", "MARK"}, 2))
 		--*from;
 	/* "rinse those, and a quart of stock" */
-	for (place = *from; place > past && is_any_of(k, place - 1, apart, 4);)
+	for (place = *from; place > past && is_any_of(k, place - 1, apart, 6);)
 		place--;
 	if (place == past && past < at) {
 		*from = past;
