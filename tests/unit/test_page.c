@@ -178,6 +178,8 @@ test_hostile(void **state)
 	d->finding->related->message = d->script->name = evil;
 	d->script->cue->speaker = d->script->text = evil;
 	d->script->cue->text.end = (uint32_t)evil.n;
+	for (size_t i = 0; i < d->findings; i++)
+		d->finding[i].place.span = d->script->cue->text;
 	for (size_t i = 0; i < COUNT(formats); i++) {
 		struct str page = written(*state, d, formats[i]);
 
